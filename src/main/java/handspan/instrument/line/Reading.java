@@ -1,0 +1,41 @@
+package handspan.instrument.line;
+
+/** The numbers of one line. Immutable once made. */
+public final class Reading {
+    private final long timeNanos;
+    private final double[] values;
+    private final long present;
+
+    /**
+     * A reading.
+     *
+     * @param timeNanos arrival on the session's monotonic clock
+     * @param values one for each slot of the line shape, at most 64; kept, not copied
+     * @param present bit i is set when slot i held a number
+     */
+    public Reading(long timeNanos, double[] values, long present) {
+        this.timeNanos = timeNanos;
+        this.values = values;
+        this.present = present;
+    }
+
+    /** Arrival on the session's monotonic clock. */
+    public long timeNanos() {
+        return timeNanos;
+    }
+
+    /** Slots of the line shape. */
+    public int size() {
+        return values.length;
+    }
+
+    /** Whether slot {@code index} held a number. */
+    public boolean has(int index) {
+        return index >= 0 && index < values.length && (present >>> index & 1) != 0;
+    }
+
+    /** The number in slot {@code index}; only where {@link #has} says so. */
+    public double value(int index) {
+        return values[index];
+    }
+}

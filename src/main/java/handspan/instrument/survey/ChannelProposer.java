@@ -1,0 +1,147 @@
+package handspan.instrument.survey;
+
+import handspan.instrument.line.LineShape;
+import handspan.instrument.line.Reading;
+import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.SensorKind;
+import handspan.instrument.sensor.Unit;
+import handspan.number.units.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Proposes what each slot of a line is, from its label, its unit and its numbers. Labels and units count first; without
+ * them, sentinels that only laser rangers print, then whether all fits a converter's counts. Owned by one thread.
+ */
+public final class ChannelProposer {
+    /** As many values that rise each time are no accident. */
+    private static final int SURE_COUNT = 15;
+
+    private final LineShape shape;
+    private final double[] least;
+    private final double[] most;
+    private final long[] count;
+    private final boolean[] rangerSentinel;
+    private final boolean[] fraction;
+    private final boolean[] rising;
+    private final double[] last;
+
+    /** A proposer for a learned shape. */
+    public ChannelProposer(LineShape shape) {
+        int n = shape.slots().size();
+        this.shape = shape;
+        this.least = new double[n];
+        this.most = new double[n];
+        this.count = new long[n];
+        this.rangerSentinel = new boolean[n];
+        this.fraction = new boolean[n];
+        this.rising = new boolean[n];
+        this.last = new double[n];
+        java.util.Arrays.fill(rising, true);
+        java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
+        java.util.Arrays.fill(most, Double.NEGATIVE_INFINITY);
+    }
+
+    /** Takes a reading. */
+    public void onReading(Reading reading) {
+        for (int i = 0; i < count.length; i++) {
+            if (!reading.has(i)) {
+                continue;
+            }
+            double value = reading.value(i);
+            rising[i] &= count[i] == 0 || value > last[i];
+            last[i] = value;
+            count[i]++;
+            if (value == 8190 || value == 8191 || value == 65_535) {
+                rangerSentinel[i] = true;
+            } else {
+                least[i] = Math.min(least[i], value);
+                most[i] = Math.max(most[i], value);
+                fraction[i] |= value != Math.rint(value);
+            }
+        }
+    }
+
+    /** One proposal for each slot, in their order. */
+    public List<ChannelGuess> guesses() {
+        List<ChannelGuess> guesses = new ArrayList<>();
+        for (int i = 0; i < count.length; i++) {
+            guesses.add(guess(i));
+        }
+        return guesses;
+    }
+
+    private ChannelGuess guess(int i) {
+        LineShape.Slot slot = shape.slots().get(i);
+        String label = slot.label().toLowerCase(Locale.ROOT).strip();
+        String unit = slot.unit().toLowerCase(Locale.ROOT);
+        String name = shape.nameOf(i);
+        boolean echo = label.contains("echo") || label.equals("us") || label.contains("sonar");
+        if (unit.equals("us") || unit.endsWith("\u00b5s") || label.equals("us") || label.contains("echo")) {
+            return sure(name, SensorKind.ECHO, Unit.US, "its label or unit says microseconds of echo");
+        }
+        if (unit.equals("mm") || unit.equals("cm") || unit.startsWith("in")) {
+            Unit length = unit.equals("mm") ? Unit.MM : unit.equals("cm") ? Unit.CM : Unit.IN;
+            SensorKind kind = echo && length != Unit.MM ? SensorKind.ECHO : SensorKind.DISTANCE;
+            return sure(name, kind, length, "its unit says " + length.word());
+        }
+        if (label.startsWith("l") || label.contains("light") || label.contains("lux")) {
+            if (most[i] <= 4095 && !label.startsWith("le")) {
+                return sure(name, SensorKind.PHOTORESISTOR, counts(i), "its label speaks of light; " + span(i));
+            }
+        }
+        if (rangerSentinel[i]) {
+            return sure(name, SensorKind.DISTANCE, Unit.MM, "prints 8190, 8191 or 65535 when it sees nothing");
+        }
+        if (label.startsWith("d") || label.contains("range")) {
+            Unit length = fraction[i] || most[i] < 100 ? Unit.CM : Unit.MM;
+            return unsure(name, SensorKind.DISTANCE, length, "its label speaks of distance, no unit; " + span(i));
+        }
+        if (isCounter(i)) {
+            return unsure(name, SensorKind.UNSCALED, Unit.NONE, "rises with every line: a counter or a time, no hand");
+        }
+        if (fraction[i] && least[i] >= 0 && most[i] <= 5.5) {
+            return unsure(name, SensorKind.PHOTORESISTOR, Unit.V, "looks like a voltage; " + span(i));
+        }
+        if (i == firstOfHands() && count[i] > 0 && least[i] >= 0 && most[i] < 4000) {
+            return unsure(
+                    name, SensorKind.DISTANCE, Unit.MM, "the first number of a line, often a distance; " + span(i));
+        }
+        if (count[i] > 0 && least[i] >= 0 && most[i] <= 4095 && !fraction[i]) {
+            return unsure(name, SensorKind.PHOTORESISTOR, counts(i), "whole numbers of a converter; " + span(i));
+        }
+        return unsure(name, SensorKind.UNSCALED, Unit.NONE, count[i] == 0 ? "no number seen yet" : span(i));
+    }
+
+    private boolean isCounter(int i) {
+        return rising[i] && count[i] >= SURE_COUNT;
+    }
+
+    private int firstOfHands() {
+        int first = 0;
+        while (first < count.length - 1 && isCounter(first)) {
+            first++;
+        }
+        return first;
+    }
+
+    private Unit counts(int i) {
+        return most[i] <= 1023 ? Unit.COUNTS10 : Unit.COUNTS12;
+    }
+
+    private String span(int i) {
+        int decimals = fraction[i] ? 2 : 0;
+        return count[i] == 0 || least[i] > most[i]
+                ? "no value yet"
+                : "from " + Figures.text(least[i], decimals) + " to " + Figures.text(most[i], decimals);
+    }
+
+    private static ChannelGuess sure(String name, SensorKind kind, Unit unit, String evidence) {
+        return new ChannelGuess(new ChannelSpec(name, kind, unit), true, evidence);
+    }
+
+    private static ChannelGuess unsure(String name, SensorKind kind, Unit unit, String evidence) {
+        return new ChannelGuess(new ChannelSpec(name, kind, unit), false, evidence);
+    }
+}
