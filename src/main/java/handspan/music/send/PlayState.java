@@ -1,0 +1,22 @@
+package handspan.music.send;
+
+import java.util.Locale;
+
+/** What an instrument is doing, as the receiver is told. */
+public enum PlayState {
+    /** A hand plays and sound is let through. */
+    PLAYING,
+    /** No hand in the zone. */
+    AWAY,
+    /** The player has closed the sound. */
+    MUTED,
+    /** The board does not send. */
+    LOST;
+
+    private final String word = name().toLowerCase(Locale.ROOT);
+
+    /** The word sent out: {@code playing}, {@code away}, {@code muted} or {@code lost}. */
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,29 @@
+package handspan.music.send;
+
+/**
+ * One moment of output, made by the path thread and read by every target.
+ *
+ * @param timeNanos when it was made, on the session's monotonic clock
+ * @param pitchHz frequency; keeps its last value while no hand plays; the low end of the range before the first hand
+ * @param key nearest key of twelve-tone equal temperament at the tuning's own A4, 69 = A4
+ * @param centsFromKey cents above that key, -50..50
+ * @param degree degree of the nearest scale note, 1 = tonic
+ * @param octave octave of that scale's tonic, C4 = octave 4
+ * @param gain01 amplitude, 0 = silence, never above the level ceiling
+ * @param hand whether a hand plays
+ * @param pitchPlace01 place of the pitch hand in its zone
+ * @param levelPlace01 place of the level hand in its zone
+ * @param state what the instrument is doing
+ */
+public record SoundFrame(
+        long timeNanos,
+        double pitchHz,
+        int key,
+        double centsFromKey,
+        int degree,
+        int octave,
+        double gain01,
+        boolean hand,
+        double pitchPlace01,
+        double levelPlace01,
+        PlayState state) {}
