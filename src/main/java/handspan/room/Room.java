@@ -1,0 +1,42 @@
+package handspan.room;
+
+import handspan.instrument.sensor.Air;
+import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.Sensor;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything measured in one venue.
+ *
+ * @param name of the room, also the base name of its file
+ * @param calibratedAt when, as ISO 8601 text
+ * @param instrument a copy of the instrument as it was
+ * @param air of the evening
+ * @param ratePerS readings a second
+ * @param pitch the pitch hand
+ * @param level the level hand; null when there is none
+ * @param holds what was captured, in order
+ */
+public record Room(
+        String name,
+        String calibratedAt,
+        Instrument instrument,
+        Air air,
+        double ratePerS,
+        HandSetup pitch,
+        @Nullable HandSetup level,
+        List<Hold> holds) {
+    /** Copies the holds, checks the rate. */
+    public Room {
+        holds = List.copyOf(holds);
+        if (!(ratePerS > 0 && ratePerS <= 10_000)) {
+            throw new IllegalArgumentException("rate of " + ratePerS + " readings a second (above 0, at most 10000)");
+        }
+    }
+
+    /** The sensor of a hand, in this room's air. */
+    public Sensor sensor(HandSetup hand) {
+        return Sensor.of(hand.channel(), air, instrument.referenceVolts());
+    }
+}
