@@ -1,0 +1,79 @@
+package handspan.profile;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Names that may become the base name of a file on every usual system, and that stay in their folder: a profile made on
+ * one machine must not break a copy on another.
+ */
+final class BaseName {
+    /** Longest name: file systems allow 255 bytes, and temporary files need room for more. */
+    static final int MOST_BYTES = 100;
+
+    /** Source: Microsoft Learn, "Naming Files, Paths, and Namespaces", section "Naming Conventions" (from memory). */
+    private static final String FORBIDDEN = "/\\:<>\"|?*";
+
+    /** Device names of the same page; they count with anything after a dot, too. */
+    private static final Pattern DEVICE =
+            Pattern.compile("(con|prn|aux|nul|conin\\$|conout\\$|(com|lpt)[1-9\u00b9\u00b2\u00b3]) *(\\..*)?");
+
+    private BaseName() {}
+
+    /**
+     * Refuses a name that is not allowed.
+     *
+     * @param name without {@code .json}
+     * @param what it names, for the message
+     */
+    static void check(String name, String what) throws ProfileException {
+        Optional<String> fault = fault(name);
+        if (fault.isPresent()) {
+            throw new ProfileException(
+                    ProfileException.Kind.BAD_NAME,
+                    what + " name '" + name + "' cannot be a file name: " + fault.get() + " (1.." + MOST_BYTES
+                            + " bytes, none of / \\ : < > \" | ? *, no blank or dot at either end)",
+                    "choose another name",
+                    null);
+        }
+    }
+
+    static boolean isAllowed(String name) {
+        return fault(name).isEmpty();
+    }
+
+    private static Optional<String> fault(String name) {
+        if (name.isEmpty()) {
+            return Optional.of("it is empty");
+        }
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (FORBIDDEN.indexOf(c) >= 0) {
+                return Optional.of("it holds " + c);
+            }
+            if (Character.isISOControl(c)) {
+                return Optional.of("it holds a control character");
+            }
+        }
+        if (isEdge(name.codePointAt(0)) || isEdge(name.codePointBefore(name.length()))) {
+            return Optional.of("it starts or ends with a blank or a dot");
+        }
+        if (!StandardCharsets.UTF_8.newEncoder().canEncode(name)) {
+            return Optional.of("it holds half a character");
+        }
+        int bytes = name.getBytes(StandardCharsets.UTF_8).length;
+        if (bytes > MOST_BYTES) {
+            return Optional.of("it is " + bytes + " bytes long");
+        }
+        if (DEVICE.matcher(name.toLowerCase(Locale.ROOT)).matches()) {
+            return Optional.of("some systems keep it for a device");
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isEdge(int c) {
+        return c == '.' || Character.isWhitespace(c) || Character.isSpaceChar(c);
+    }
+}

@@ -1,0 +1,158 @@
+package handspan.profile;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** A file's bytes to a JSON tree and back: UTF-8, line feeds, two blanks, a line feed at the end. */
+final class JsonText {
+    private static final String BYTE_ORDER_MARK = "\ufeff";
+
+    // the shortest digits that read back as the same double, on every Java version alike
+    private static final JsonMapper AS_DOUBLES = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    private static final JsonMapper AS_WRITTEN = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build();
+
+    private JsonText() {}
+
+    /**
+     * The tree with numbers as doubles, to take values from.
+     *
+     * @param file name for messages
+     */
+    static ObjectNode read(byte[] bytes, String file) throws ProfileException {
+        return read(AS_DOUBLES, bytes, file);
+    }
+
+    /** The tree with numbers in all the digits they were written with, to keep what this version does not know. */
+    static ObjectNode readAsWritten(byte[] bytes, String file) throws ProfileException {
+        return read(AS_WRITTEN, bytes, file);
+    }
+
+    private static ObjectNode read(JsonMapper mapper, byte[] bytes, String file) throws ProfileException {
+        String text = text(bytes, file);
+        if (text.isBlank()) {
+            throw broken(file, "the file is empty", null);
+        }
+        try {
+            JsonNode tree = mapper.readTree(text);
+            if (tree instanceof ObjectNode object) {
+                return object;
+            }
+            throw broken(file, "the file does not hold an object in braces", null);
+        } catch (JsonProcessingException e) {
+            throw broken(file, at(e.getLocation()) + words(e), e);
+        }
+    }
+
+    private static String text(byte[] bytes, String file) throws ProfileException {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer from = ByteBuffer.wrap(bytes);
+        CharBuffer to = CharBuffer.allocate(bytes.length);
+        CoderResult result = decoder.decode(from, to, true);
+        String text = to.flip().toString();
+        if (result.isError()) {
+            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+            int column = text.length() - text.lastIndexOf('\n');
+            throw broken(file, "line " + line + ", column " + column + ": not UTF-8 text", null);
+        }
+        return withoutMark(text);
+    }
+
+    private static String withoutMark(String text) {
+        return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    }
+
+    private static String at(@Nullable JsonLocation location) {
+        return location == null ? "" : "line " + location.getLineNr() + ", column " + location.getColumnNr() + ": ";
+    }
+
+    private static String words(JsonProcessingException e) {
+        if (e instanceof MismatchedInputException) {
+            return "more text after the closing brace";
+        }
+        // left out: what describes the parser's buffer and settings, not the file
+        return "not JSON: "
+                + e.getOriginalMessage()
+                        .replaceFirst(" \\(start marker at .*", "")
+                        .replaceFirst(", from `[^`]*`", "");
+    }
+
+    /**
+     * Where a value stands.
+     *
+     * @param bytes of a file that has been read
+     * @param pointer to the value, by RFC 6901; where there is none, what it would stand in is meant
+     * @return line, from 1
+     */
+    static int lineOf(byte[] bytes, String pointer) {
+        Map<String, Integer> lines = new HashMap<>();
+        try (JsonParser parser = AS_DOUBLES.createParser(withoutMark(new String(bytes, StandardCharsets.UTF_8)))) {
+            while (parser.nextToken() != null) {
+                lines.putIfAbsent(
+                        parser.getParsingContext().pathAsPointer().toString(),
+                        parser.currentTokenLocation().getLineNr());
+            }
+        } catch (IOException e) {
+            throw new IllegalArgumentException("a file that has not been read", e);
+        }
+        String at = pointer;
+        while (!at.isEmpty() && !lines.containsKey(at)) {
+            at = at.substring(0, at.lastIndexOf('/'));
+        }
+        return lines.getOrDefault(at, 1);
+    }
+
+    private static ProfileException broken(String file, String what, @Nullable Throwable cause) {
+        return new ProfileException(ProfileException.Kind.DAMAGED, file + ", " + what, "mend the file there", cause);
+    }
+
+    /** The file's bytes for a tree. */
+    static byte[] bytes(ObjectNode tree) {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        Separators separators = Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators).withObjectIndenter(indent);
+        try {
+            String text = AS_DOUBLES.writer(printer).writeValueAsString(tree);
+            return (text + "\n").getBytes(StandardCharsets.UTF_8);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("a tree that cannot be written as JSON", e);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package handspan.profile;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.instrument.sensor.Air;
+import handspan.instrument.sensor.Instrument;
+import handspan.music.level.LevelCurve;
+import handspan.music.send.SendPlan;
+import handspan.music.tuning.Tuning;
+import handspan.room.HandSetup;
+import handspan.room.Hold;
+import handspan.room.Room;
+import java.time.DateTimeException;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A room's file as JSON. The resource {@code handspan/room-1.schema.json} describes the same for other programs. */
+public final class RoomJson {
+    /** What a room's file says of itself. */
+    public static final String FORMAT = "handspan-room/1";
+
+    private static final TreeMerge MERGE = new TreeMerge(
+            Set.of("level", "instrument.line", "instrument.level", "pitch.response.points", "level.response.points"),
+            Map.of("tunings", "name", "send.lines", "value"));
+
+    private RoomJson() {}
+
+    /** The tree of a room's file, keys in their fixed order. */
+    public static ObjectNode tree(RoomProfile profile) {
+        Room room = profile.room();
+        ObjectNode tree = JsonNodeFactory.instance
+                .objectNode()
+                .put("format", FORMAT)
+                .put("room", room.name())
+                .put("calibratedAt", room.calibratedAt());
+        tree.putObject("air")
+                .put("temperatureC", room.air().temperatureC())
+                .put("humidity01", room.air().humidity01());
+        tree.put("ratePerS", room.ratePerS());
+        tree.set("instrument", InstrumentJson.tree(room.instrument()));
+        tree.set("pitch", HandJson.tree(room.pitch()));
+        HandSetup level = room.level();
+        if (level != null) {
+            tree.set("level", HandJson.tree(level));
+        }
+        tree.set("holds", HandJson.holdsTree(room.holds()));
+        ArrayNode tunings = tree.putArray("tunings");
+        profile.tunings().forEach(tuning -> tunings.add(TuningJson.tree(tuning)));
+        tree.set("levelCurve", SoundJson.levelTree(profile.level()));
+        tree.set("send", SoundJson.sendTree(profile.send()));
+        return tree;
+    }
+
+    /**
+     * How a room's file is written and read.
+     *
+     * @param name of the room: the file's base name, whatever stands inside, so that a copied file is a room of its own
+     */
+    static FileForm<RoomProfile> form(String name) {
+        return new FileForm<>(RoomJson::tree, fields -> read(fields, name), MERGE);
+    }
+
+    private static RoomProfile read(JsonFields fields, String name) throws ProfileException {
+        fields.requireFormat(FORMAT);
+        fields.text("room");
+        Room room = room(fields, name);
+        List<Tuning> tunings = new ArrayList<>();
+        for (JsonFields tuning : fields.objects("tunings")) {
+            tunings.add(TuningJson.read(tuning));
+        }
+        LevelCurve level = SoundJson.level(fields.object("levelCurve"));
+        SendPlan send = SoundJson.send(fields.object("send"));
+        return fields.made("tunings", () -> new RoomProfile(room, tunings, level, send));
+    }
+
+    private static Room room(JsonFields fields, String name) throws ProfileException {
+        String calibratedAt = fields.text("calibratedAt", RoomJson::isoTime);
+        Instrument instrument = InstrumentJson.read(fields.object("instrument"));
+        Air air = air(fields.object("air"));
+        HandSetup pitch = HandJson.read(fields.object("pitch"));
+        HandSetup level = fields.has("level") ? HandJson.read(fields.object("level")) : null;
+        List<Hold> holds = HandJson.holds(fields.objects("holds"));
+        double ratePerS = fields.number("ratePerS");
+        return fields.made(
+                "ratePerS", () -> new Room(name, calibratedAt, instrument, air, ratePerS, pitch, level, holds));
+    }
+
+    private static Air air(JsonFields fields) throws ProfileException {
+        double temperatureC = fields.number("temperatureC", Air::at);
+        return new Air(temperatureC, fields.number("humidity01", given -> new Air(temperatureC, given)));
+    }
+
+    /** A day, or a day and time with or without its distance from UTC. */
+    private static String isoTime(String text) {
+        try {
+            (text.indexOf('T') < 0 ? DateTimeFormatter.ISO_DATE : DateTimeFormatter.ISO_DATE_TIME).parse(text);
+            return text;
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException("time '" + text + "' (ISO 8601): write it like 2026-03-14T19:30:00Z", e);
+        }
+    }
+}

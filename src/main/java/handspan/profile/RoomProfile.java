@@ -1,0 +1,66 @@
+package handspan.profile;
+
+import handspan.music.level.LevelCurve;
+import handspan.music.send.SendPlan;
+import handspan.music.tuning.Tuning;
+import handspan.room.Room;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * One room's file: what was measured, and what it should sound like.
+ *
+ * @param room what was measured, with a copy of the instrument
+ * @param tunings at least one, told apart by name; the first is played unless another is named
+ * @param level from place to gain
+ * @param send what goes out, and where to
+ */
+public record RoomProfile(Room room, List<Tuning> tunings, LevelCurve level, SendPlan send) {
+    /** Copies the tunings and checks their names. */
+    public RoomProfile {
+        tunings = List.copyOf(tunings);
+        if (tunings.isEmpty()) {
+            throw new IllegalArgumentException("a room without a tuning (at least one)");
+        }
+        if (tunings.stream().map(Tuning::name).distinct().count() < tunings.size()) {
+            throw new IllegalArgumentException("two tunings of one name: rename one");
+        }
+    }
+
+    /**
+     * The tuning with a name.
+     *
+     * @throws IllegalArgumentException naming the tunings there are
+     */
+    public Tuning tuning(String name) {
+        return tunings.stream()
+                .filter(tuning -> tuning.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("tuning '" + name + "' is not in room '" + room.name()
+                        + "': it has " + tunings.stream().map(Tuning::name).collect(Collectors.joining(", "))));
+    }
+
+    /** The same room with a tuning put in, in the place of one with the same name, else at the end. */
+    public RoomProfile with(Tuning tuning) {
+        List<Tuning> changed = new ArrayList<>(tunings);
+        for (int i = 0; i < changed.size(); i++) {
+            if (changed.get(i).name().equals(tuning.name())) {
+                changed.set(i, tuning);
+                return new RoomProfile(room, changed, level, send);
+            }
+        }
+        changed.add(tuning);
+        return new RoomProfile(room, changed, level, send);
+    }
+
+    /** The same room with another level curve. */
+    public RoomProfile with(LevelCurve curve) {
+        return new RoomProfile(room, tunings, curve, send);
+    }
+
+    /** The same room sending otherwise. */
+    public RoomProfile with(SendPlan plan) {
+        return new RoomProfile(room, tunings, level, plan);
+    }
+}

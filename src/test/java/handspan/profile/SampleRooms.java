@@ -1,0 +1,129 @@
+package handspan.profile;
+
+import handspan.instrument.line.LineShape;
+import handspan.instrument.sensor.Air;
+import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.Instrument;
+import handspan.music.level.LevelCurve;
+import handspan.music.send.SendLine;
+import handspan.music.send.SendPlan;
+import handspan.music.send.SendTarget;
+import handspan.music.send.SendValue;
+import handspan.music.tuning.Direction;
+import handspan.music.tuning.ReferencePitch;
+import handspan.music.tuning.Scale;
+import handspan.music.tuning.Scales;
+import handspan.music.tuning.Snap;
+import handspan.music.tuning.Tuning;
+import handspan.number.fit.MonotoneCurve;
+import handspan.room.HandRole;
+import handspan.room.HandSetup;
+import handspan.room.Hold;
+import handspan.room.Response;
+import handspan.room.Room;
+import handspan.room.StepKind;
+import handspan.room.Zone;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Invented rooms that between them use every part of the format. */
+final class SampleRooms {
+    private static final ChannelSpec LASER = ChannelSpec.parse("dist:distance:mm");
+    private static final ChannelSpec LIGHT = ChannelSpec.parse("2:photoresistor:counts10");
+
+    private SampleRooms() {}
+
+    /** All of them, each with a name of its own. */
+    static Stream<RoomProfile> all() {
+        return Stream.of(twoHands("Copper Attic"), onlyPitch("Salle d'\u00e9t\u00e9"), oddBoard("\u90e8\u5c4b"));
+    }
+
+    /** Every optional part is there: line, level hand, curve, a scale of its own. */
+    static RoomProfile twoHands(String name) {
+        LineShape shape = new LineShape(
+                '\t',
+                true,
+                LineShape.Matching.BY_LABEL,
+                3,
+                List.of(new LineShape.Slot("dist", "mm", 0), new LineShape.Slot("light", "", 1)));
+        Instrument instrument = new Instrument("copper wing", 3, 57_600, shape, LASER, LIGHT, 3.3);
+        HandSetup pitch = new HandSetup(LASER, new Response.AsMeasured(), new Zone(80.5, 512.25, 0.3, 0.7), 2.1, false);
+        HandSetup level = new HandSetup(
+                LIGHT,
+                new Response.Curve(List.of(
+                        new MonotoneCurve.Point(2.25, 0),
+                        new MonotoneCurve.Point(0.5, 60),
+                        new MonotoneCurve.Point(-1.75, 120))),
+                new Zone(0, 120, 0.9, 1.1),
+                0.4,
+                true);
+        List<Hold> holds = List.of(
+                new Hold(StepKind.NEAR, HandRole.PITCH, 80.5, 0.3, 2.0, 141),
+                new Hold(StepKind.COVERED, HandRole.LEVEL, 2.25, 0.01, 0.02, 150));
+        Room room =
+                new Room(name, "2026-03-14T19:30:00Z", instrument, new Air(23.5, 0.42), 50.125, pitch, level, holds);
+        Tuning slendro = new Tuning(
+                "after the break",
+                new ReferencePitch(442.5),
+                new Scale("five about even", List.of(0.0, 231.0, 474.5, 717.0, 955.0)),
+                2,
+                50,
+                74,
+                Direction.HIGH_NEAR,
+                Snap.STEPS,
+                -12,
+                -3.5);
+        SendPlan send = SendPlan.byDefault(
+                "copper wing", List.of(SendTarget.parse("udp:127.0.0.1:9000"), SendTarget.parse("udp:[::1]:57121")));
+        return new RoomProfile(
+                room, List.of(Tuning.usual(), slendro), new LevelCurve(-60, -6, 0.03, false, 0.75), send);
+    }
+
+    /** No optional part is there. */
+    static RoomProfile onlyPitch(String name) {
+        ChannelSpec echo = ChannelSpec.parse("1:echo:us");
+        Instrument instrument = new Instrument("reed", 1, 9600, null, echo, null, 5);
+        HandSetup pitch = new HandSetup(echo, new Response.AsMeasured(), new Zone(100, 500, 1, 1), 3, false);
+        Room room = new Room(name, "2026-03-14T19:30:00+01:00", instrument, Air.USUAL, 16.5, pitch, null, List.of());
+        return new RoomProfile(room, List.of(Tuning.usual()), LevelCurve.USUAL, new SendPlan(List.of(), List.of()));
+    }
+
+    /** Labels as a careless board prints them, and lines that go out twice or not at all. */
+    static RoomProfile oddBoard(String name) {
+        ChannelSpec hand = ChannelSpec.parse("Abst\u00e4nde \"A\"\\1:unscaled:none");
+        LineShape shape = new LineShape(
+                '|',
+                false,
+                LineShape.Matching.BY_FIELD,
+                4,
+                List.of(
+                        new LineShape.Slot("Abst\u00e4nde \"A\"\\1", "\u00b5s", 3),
+                        new LineShape.Slot("\u0001\u0085/{}[]", "\u00c2\u00b5", 0)));
+        Instrument instrument = new Instrument("Gl\u00fchw\u00fcrmchen", 2, 115_200, shape, hand, null, 5);
+        HandSetup pitch = new HandSetup(
+                hand,
+                new Response.Curve(List.of(new MonotoneCurve.Point(-3, 1e-7), new MonotoneCurve.Point(900, 1.0 / 3))),
+                new Zone(-0.0, 1.0 / 3, 0, Double.MIN_VALUE),
+                1e-300,
+                true);
+        Room room = new Room(name, "2026-03-14", instrument, new Air(-20, 1), 10_000, pitch, null, List.of());
+        SendPlan send = new SendPlan(
+                List.of(
+                        new SendLine(SendValue.PITCH, "/a/hz", true),
+                        new SendLine(SendValue.PITCH, "/b/hz", false),
+                        new SendLine(SendValue.STATE, "/!\"$%&'()+-.<=>@Z\\^_`z|~", true)),
+                List.of());
+        Tuning blues = new Tuning(
+                "\ud834\udd1e late",
+                ReferencePitch.A440,
+                Scales.named("blues"),
+                10,
+                0,
+                127,
+                Direction.HIGH_FAR,
+                Snap.FREE,
+                48,
+                -0.0);
+        return new RoomProfile(room, List.of(blues), LevelCurve.USUAL, send);
+    }
+}
