@@ -1,0 +1,49 @@
+package handspan.live.path;
+
+/**
+ * Runs in a straight line from each position to the next, over one reading interval: steps between readings vanish, and
+ * all comes exactly one interval later. Pure: time comes with the calls. Owned by one thread.
+ */
+public final class Glide {
+    private final long intervalNanos;
+    private double fromMm;
+    private double toMm;
+    private long startNanos;
+    private boolean started;
+
+    /**
+     * A glide.
+     *
+     * @param intervalNanos time between readings; 0 turns it off
+     */
+    public Glide(long intervalNanos) {
+        this.intervalNanos = intervalNanos;
+    }
+
+    /** A new position. */
+    public void to(double mm, long timeNanos) {
+        fromMm = started ? at(timeNanos) : mm;
+        toMm = mm;
+        startNanos = timeNanos;
+        started = true;
+    }
+
+    /** Forgets where it was: the next position is taken at once. */
+    public void reset() {
+        started = false;
+    }
+
+    /** Where it is at a time; 0 before the first position. */
+    public double at(long timeNanos) {
+        if (intervalNanos <= 0 || timeNanos - startNanos >= intervalNanos) {
+            return toMm;
+        }
+        double share = Math.max(0, (timeNanos - startNanos) / (double) intervalNanos);
+        return fromMm + share * (toMm - fromMm);
+    }
+
+    /** Whether there is a position. */
+    public boolean hasPosition() {
+        return started;
+    }
+}

@@ -1,0 +1,109 @@
+package handspan.live.path;
+
+import handspan.hand.smooth.SmoothSettings;
+import handspan.instrument.line.LineShape;
+import handspan.music.level.LevelCurve;
+import handspan.music.tuning.ReferencePitch;
+import handspan.music.tuning.Snap;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
+import handspan.profile.RoomProfile;
+import handspan.room.HandSetup;
+import handspan.room.Room;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Builds the parts of a path from a room: the settings of each follow from the room's own noise and rate. */
+public final class PathParts {
+    /** Wanted wobble of a still hand, cents rms: the smallest pitch step that is heard (textbooks). */
+    public static final double TARGET_CENTS = 5;
+
+    /** Wanted wobble of level, dB rms (this project's own choice). */
+    private static final double TARGET_DB = 0.5;
+
+    private final RoomProfile profile;
+    private final Tuning tuning;
+    private final LineShape shape;
+    private final PathSettings settings;
+
+    PathParts(RoomProfile profile, Tuning tuning, LineShape shape, PathSettings settings) {
+        this.profile = profile;
+        this.tuning = tuning;
+        this.shape = shape;
+        this.settings = settings;
+    }
+
+    /** Smoothing of the pitch hand in a room. */
+    public static SmoothSettings pitchSmoothing(Room room, Tuning tuning) {
+        double centsPerMm = tuning.centsPerMm(room.pitch().zone().lengthMm());
+        return SmoothSettings.reaching(room.pitch().noiseMm(), room.ratePerS(), TARGET_CENTS / centsPerMm);
+    }
+
+    /**
+     * Why a room is too unsteady for {@link Snap#STEPS} with a tuning: the hysteresis that keeps a resting hand from
+     * switching would take more than a quarter of the narrowest note.
+     *
+     * @return empty when it is steady enough, or the tuning does not snap
+     */
+    public static Optional<String> stepsRefusal(Room room, Tuning tuning) {
+        if (tuning.snap() != Snap.STEPS) {
+            return Optional.empty();
+        }
+        double hysteresis =
+                Voice.hysteresisCents(tuning, room.pitch().zone(), pitchSmoothing(room, tuning), room.ratePerS());
+        double most = tuning.ladder().narrowestCell() * ReferencePitch.CENTS_PER_KEY / 4;
+        if (hysteresis <= most) {
+            return Optional.empty();
+        }
+        double octaves = (tuning.highKey() - tuning.lowKey()) / 12.0 * most / hysteresis;
+        return Optional.of("steps of " + tuning.scale().name() + " would flutter here: the noise of this room asks for "
+                + Figures.text(hysteresis, 0) + " cents of play at each boundary (at most " + Figures.text(most, 0)
+                + " for this scale); a range of " + Figures.text(octaves, 1)
+                + " octaves or a scale with fewer notes would hold, or --snap free");
+    }
+
+    private static SmoothSettings levelSmoothing(Room room, HandSetup level, LevelCurve curve) {
+        double dbPerMm = (curve.ceilingDb() - curve.floorDb()) / level.zone().lengthMm();
+        return SmoothSettings.reaching(level.noiseMm(), room.ratePerS(), TARGET_DB / dbPerMm);
+    }
+
+    HandTracker pitchHand() {
+        Room room = profile.room();
+        return tracker(room.pitch(), pitchSmoothing(room, tuning));
+    }
+
+    @Nullable
+    HandTracker levelHand() {
+        HandSetup level = profile.room().level();
+        return level == null ? null : tracker(level, levelSmoothing(profile.room(), level, profile.level()));
+    }
+
+    private HandTracker tracker(HandSetup hand, SmoothSettings smoothing) {
+        Room room = profile.room();
+        String channel = hand.channel().channel();
+        int slot = shape.indexOf(channel);
+        if (slot < 0) {
+            throw new IllegalArgumentException("channel '" + channel + "' is not in the lines (" + shape.words() + ")");
+        }
+        return new HandTracker(
+                slot, room.sensor(hand), hand, smoothing, room.ratePerS(), Nanos.ofMs(settings.fadeMs()));
+    }
+
+    Glide glide() {
+        return new Glide(
+                settings.glide() ? Math.round(Nanos.PER_SECOND / profile.room().ratePerS()) : 0);
+    }
+
+    Voice voice() {
+        Room room = profile.room();
+        HandSetup level = room.level();
+        return new Voice(
+                room.pitch().zone(),
+                level == null ? null : level.zone(),
+                profile.level(),
+                tuning,
+                pitchSmoothing(room, tuning),
+                room.ratePerS());
+    }
+}

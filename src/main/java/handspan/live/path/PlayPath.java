@@ -1,0 +1,227 @@
+package handspan.live.path;
+
+import handspan.instrument.line.LineShape;
+import handspan.instrument.line.Reading;
+import handspan.music.send.PlayState;
+import handspan.music.send.SoundFrame;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Nanos;
+import handspan.profile.RoomProfile;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The whole instrument.
+ *
+ * <pre>
+ * per reading:  bytes > LineSplitter > LineReader > Sensor > SpikeGate > Smoother > Presence > Hand
+ *               '------- Intake -------'  '------------- HandTracker -------------'
+ * per tick:     Hand > Glide > Zone > PitchCurve > Snap + LevelCurve > Fade > SoundFrame > targets
+ *                              '---------- Voice ---------'
+ * </pre>
+ *
+ * With glide off the second half runs once per reading. Pure but for what the targets do: time comes with the calls,
+ * and the same calls give the same frames. Owned by the path thread.
+ */
+public final class PlayPath {
+    private final HandTracker pitchHand;
+    private final @Nullable HandTracker levelHand;
+    private final Glide pitchGlide;
+    private final Glide levelGlide;
+    private final Voice voice;
+    private final Fade fade;
+    private final HandOff handOff = new HandOff();
+    private final List<FrameTarget> targets;
+    private final PathSettings settings;
+    private final long frameNanos;
+
+    private boolean muted;
+    private boolean lost;
+    private boolean stopping;
+    private boolean sounded;
+    private PlayState sentState = PlayState.AWAY;
+    private long stateNanos;
+    private long nextFrameNanos;
+    private long frames;
+    private @Nullable SoundFrame latest;
+
+    /**
+     * A path.
+     *
+     * @param profile the room
+     * @param tuning one of its tunings
+     * @param shape how the board's lines are written; holds the profile's channels
+     * @param settings how the path runs
+     * @param targets get every frame
+     * @param startNanos now
+     */
+    public PlayPath(
+            RoomProfile profile,
+            Tuning tuning,
+            LineShape shape,
+            PathSettings settings,
+            List<FrameTarget> targets,
+            long startNanos) {
+        PathParts parts = new PathParts(profile, tuning, shape, settings);
+        this.pitchHand = parts.pitchHand();
+        this.levelHand = parts.levelHand();
+        this.pitchGlide = parts.glide();
+        this.levelGlide = parts.glide();
+        this.voice = parts.voice();
+        this.fade = new Fade(profile.level(), Nanos.ofMs(settings.fadeMs()));
+        this.targets = List.copyOf(targets);
+        this.settings = settings;
+        this.frameNanos = Math.round(Nanos.PER_SECOND / settings.framesPerS());
+        this.muted = settings.startMuted();
+        this.nextFrameNanos = startNanos;
+        handOff.start(startNanos);
+    }
+
+    /** A reading came: where are the hands, and which note is meant. */
+    public void onReading(Reading reading) {
+        long timeNanos = reading.timeNanos();
+        lost = false;
+        boolean wasPlaying = pitchHand.isPlaying();
+        Hand pitch = pitchHand.onReading(reading);
+        if (pitch != null) {
+            if (!wasPlaying) {
+                pitchGlide.reset();
+                voice.reset();
+            }
+            pitchGlide.to(pitch.mm(), timeNanos);
+            voice.onPitchHand(pitch.mm());
+        }
+        Hand level = levelHand == null ? null : levelHand.onReading(reading);
+        if (level != null) {
+            levelGlide.to(level.mm(), timeNanos);
+        }
+        if (!settings.glide()) {
+            sound(timeNanos);
+        }
+    }
+
+    /** Time has come for a frame, or for a change that no reading brings. */
+    public void onTick(long timeNanos) {
+        pitchHand.onTick(timeNanos);
+        if (levelHand != null) {
+            levelHand.onTick(timeNanos);
+        }
+        sound(timeNanos);
+    }
+
+    private void sound(long timeNanos) {
+        boolean open = isOpen();
+        SoundFrame frame = frame(open, timeNanos);
+        boolean silent = !open && fade.isSilent();
+        if (silent && sounded) {
+            handOff.start(timeNanos);
+        }
+        sounded = !silent;
+        boolean news = frame.state() != sentState;
+        if (silent && news) {
+            handOff.start(timeNanos);
+        }
+        if (silent && !handOff.isDue(timeNanos)) {
+            return;
+        }
+        send(frame, news || timeNanos - stateNanos >= Nanos.PER_SECOND || frames == 0);
+        if (silent) {
+            handOff.said(timeNanos);
+        }
+    }
+
+    private SoundFrame frame(boolean open, long timeNanos) {
+        double pitchMm = pitchGlide.hasPosition() ? pitchGlide.at(timeNanos) : voice.restMm();
+        boolean levelThere = levelHand == null || levelHand.isPlaying();
+        double levelMm = levelGlide.at(timeNanos);
+        double wanted01 = levelThere ? voice.gain01(levelMm) : 0;
+        double gain01 = fade.next(wanted01, open, timeNanos);
+        return voice.frame(timeNanos, pitchMm, levelMm, gain01, open || gain01 > 0, state());
+    }
+
+    private void send(SoundFrame frame, boolean withState) {
+        for (FrameTarget target : targets) {
+            target.send(frame, withState);
+        }
+        if (withState) {
+            stateNanos = frame.timeNanos();
+            sentState = frame.state();
+        }
+        nextFrameNanos = frame.timeNanos() + frameNanos;
+        frames++;
+        latest = frame;
+    }
+
+    private boolean isOpen() {
+        return !muted && !lost && !stopping && pitchHand.isPlaying();
+    }
+
+    private PlayState state() {
+        if (lost) {
+            return PlayState.LOST;
+        }
+        if (muted || stopping) {
+            return PlayState.MUTED;
+        }
+        return pitchHand.isPlaying() ? PlayState.PLAYING : PlayState.AWAY;
+    }
+
+    /** When {@link #onTick} has to be called at the latest. */
+    public long nextDeadlineNanos() {
+        boolean quiet = !isOpen() && fade.isSilent();
+        if (quiet && !sounded) {
+            return Math.min(handOff.nextNanos(), pitchHand.nextDeadlineNanos());
+        }
+        boolean readingsLead = isOpen() && !settings.glide();
+        return readingsLead ? pitchHand.nextDeadlineNanos() : nextFrameNanos;
+    }
+
+    /** Closes or opens the sound. */
+    public void mute(boolean on) {
+        muted = on;
+    }
+
+    /** The link is gone: fade, and wait for two agreeing readings. */
+    public void onLost() {
+        lost = true;
+        pitchHand.onLost();
+        if (levelHand != null) {
+            levelHand.onLost();
+        }
+    }
+
+    /** Fades and stays silent. */
+    public void stop() {
+        stopping = true;
+    }
+
+    /** Whether, after {@link #stop}, sound has gone and the receiver has been told often enough. */
+    public boolean isStopped() {
+        return stopping && !sounded && handOff.isOver();
+    }
+
+    /** What was sent last; null before the first frame. */
+    public @Nullable SoundFrame latest() {
+        return latest;
+    }
+
+    /** Frames sent. */
+    public long frames() {
+        return frames;
+    }
+
+    /** Readings of the pitch hand held back as spikes. */
+    public long spikes() {
+        return pitchHand.spikes();
+    }
+
+    /** Whether the player has closed the sound. */
+    public boolean isMuted() {
+        return muted;
+    }
+
+    /** Puts another tuning in; hands and sound go on. */
+    public void tune(Tuning tuning) {
+        voice.tune(tuning);
+    }
+}

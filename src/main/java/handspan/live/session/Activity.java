@@ -1,0 +1,42 @@
+package handspan.live.session;
+
+import handspan.instrument.line.Reading;
+import java.util.List;
+
+/** What an instrument is used for at the moment. Pure: time comes with the calls. Owned by the path thread. */
+sealed interface Activity permits Watching, Surveying, Calibrating, Playing {
+    /** A reading came. */
+    void onReading(Reading reading);
+
+    /** Time passes; called at {@link #nextDeadlineNanos} at the latest. */
+    default void onTick(long timeNanos) {}
+
+    /** The link is gone. */
+    default void onLost() {}
+
+    /** Whether the command meant this activity. */
+    default boolean onCommand(Command command) {
+        return false;
+    }
+
+    /** When {@link #onTick} has to be called; {@link Long#MAX_VALUE} for never. */
+    default long nextDeadlineNanos() {
+        return Long.MAX_VALUE;
+    }
+
+    /** What has happened since the last call. */
+    default List<Event.What> takeEvents() {
+        return List.of();
+    }
+
+    /** Whether it is finished. */
+    default boolean isDone() {
+        return false;
+    }
+
+    /** No more readings will come. */
+    default void onEnd() {}
+
+    /** What it shows. */
+    ActivityView view();
+}

@@ -1,0 +1,76 @@
+package handspan.live.session;
+
+import handspan.instrument.survey.ChannelGuess;
+import handspan.instrument.survey.ChannelReport;
+import handspan.music.send.PlayState;
+import handspan.music.send.SoundFrame;
+import handspan.room.Hold;
+import java.util.List;
+import java.util.Optional;
+
+/** What an activity shows of itself. Immutable. */
+public sealed interface ActivityView {
+    /** Nothing runs, or the line shape is still being learned. */
+    record Idle() implements ActivityView {}
+
+    /**
+     * Watching.
+     *
+     * @param ratePerS readings a second
+     * @param jitterMs standard deviation of the time between readings
+     * @param names of the slots
+     * @param values latest number of each slot; NaN where the latest line had none
+     * @param guesses what each slot probably is
+     */
+    record Watching(
+            double ratePerS, double jitterMs, List<String> names, List<Double> values, List<ChannelGuess> guesses)
+            implements ActivityView {}
+
+    /**
+     * Surveying.
+     *
+     * @param count readings so far
+     * @param seconds from the first to the last
+     * @param ratePerS readings a second
+     * @param jitterMs standard deviation of the time between readings
+     * @param reports what is known of each channel; only once {@code ended}
+     */
+    record Surveying(long count, double seconds, double ratePerS, double jitterMs, List<ChannelReport> reports)
+            implements ActivityView {}
+
+    /**
+     * Calibrating.
+     *
+     * @param captured steps done
+     * @param steps steps in all
+     * @param prompt what the player is asked for; empty when done
+     * @param reason why it can't be captured yet; may be empty
+     * @param ratePerS readings a second
+     * @param holds captured so far
+     * @param done whether all steps are captured
+     */
+    record Calibrating(
+            int captured, int steps, String prompt, String reason, double ratePerS, List<Hold> holds, boolean done)
+            implements ActivityView {}
+
+    /**
+     * Playing.
+     *
+     * @param state what the instrument is doing
+     * @param tuning name of the tuning
+     * @param frame what was sent last
+     * @param frames how many were sent
+     * @param spikes readings of the pitch hand held back
+     * @param ratePerS readings a second, lately
+     * @param stopped whether sound has gone for good after a stop
+     */
+    record Playing(
+            PlayState state,
+            String tuning,
+            Optional<SoundFrame> frame,
+            long frames,
+            long spikes,
+            double ratePerS,
+            boolean stopped)
+            implements ActivityView {}
+}

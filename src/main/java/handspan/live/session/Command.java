@@ -1,0 +1,68 @@
+package handspan.live.session;
+
+import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.Sensor;
+import handspan.live.path.PathSettings;
+import handspan.music.tuning.Tuning;
+import handspan.profile.RoomProfile;
+import handspan.room.calibrate.CalibrationPlan;
+import handspan.room.calibrate.HoldRules;
+import java.util.List;
+
+/** What a session can be told to do. The only way in for verbs and windows. */
+public sealed interface Command {
+    /** Show what comes. */
+    record Watch() implements Command {}
+
+    /**
+     * Judge the sensors.
+     *
+     * @param channels which
+     * @param sensors one for each channel
+     */
+    record Survey(List<ChannelSpec> channels, List<Sensor> sensors) implements Command {
+        /** Copies both lists. */
+        public Survey {
+            channels = List.copyOf(channels);
+            sensors = List.copyOf(sensors);
+        }
+    }
+
+    /**
+     * Lead through a calibration.
+     *
+     * @param instrument what is calibrated
+     * @param sensors pitch first, then level where there is one
+     * @param plan the steps
+     * @param rules when a hold counts
+     */
+    record Calibrate(Instrument instrument, List<Sensor> sensors, CalibrationPlan plan, HoldRules rules)
+            implements Command {
+        /** Copies the list. */
+        public Calibrate {
+            sensors = List.copyOf(sensors);
+        }
+    }
+
+    /**
+     * Play.
+     *
+     * @param profile the room
+     * @param tuning one of its tunings
+     * @param settings how the path runs
+     */
+    record Play(RoomProfile profile, Tuning tuning, PathSettings settings) implements Command {}
+
+    /** Close or open the sound while playing. */
+    record Mute(boolean on) implements Command {}
+
+    /** Put another tuning in while playing. */
+    record Tune(Tuning tuning) implements Command {}
+
+    /** Take the last calibration step again. */
+    record Undo() implements Command {}
+
+    /** End the activity: playing fades first. */
+    record Stop() implements Command {}
+}

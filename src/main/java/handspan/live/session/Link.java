@@ -1,0 +1,21 @@
+package handspan.live.session;
+
+/** An open stream of bytes from a board. Read by one thread, closed by any. */
+public interface Link extends AutoCloseable {
+    /**
+     * Waits for bytes.
+     *
+     * @param buffer takes them
+     * @return how many, at least 1; -1 when the link has ended, by whatever cause
+     */
+    int read(byte[] buffer);
+
+    /** Whether it has ended because there is no more, as at the end of a recording: then it is not opened again. */
+    default boolean isOver() {
+        return false;
+    }
+
+    /** Ends the link; a waiting {@link #read} returns -1. */
+    @Override
+    void close();
+}

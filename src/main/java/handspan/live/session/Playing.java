@@ -1,0 +1,90 @@
+package handspan.live.session;
+
+import handspan.instrument.line.LineShape;
+import handspan.instrument.line.Reading;
+import handspan.instrument.survey.Intervals;
+import handspan.live.path.FrameTarget;
+import handspan.live.path.PlayPath;
+import handspan.music.send.PlayState;
+import handspan.music.send.SoundFrame;
+import java.util.List;
+import java.util.Optional;
+
+/** Plays. */
+final class Playing implements Activity {
+    private final PlayPath path;
+    private final Intervals intervals = new Intervals();
+    private String tuning;
+    private PlayState told = PlayState.AWAY;
+    private boolean anyTold;
+
+    Playing(LineShape shape, Command.Play command, List<FrameTarget> targets, long startNanos) {
+        this.path = new PlayPath(command.profile(), command.tuning(), shape, command.settings(), targets, startNanos);
+        this.tuning = command.tuning().name();
+    }
+
+    @Override
+    public void onReading(Reading reading) {
+        intervals.onReading(reading.timeNanos());
+        path.onReading(reading);
+    }
+
+    @Override
+    public void onTick(long timeNanos) {
+        path.onTick(timeNanos);
+    }
+
+    @Override
+    public void onLost() {
+        path.onLost();
+    }
+
+    @Override
+    public boolean onCommand(Command command) {
+        if (command instanceof Command.Mute mute) {
+            path.mute(mute.on());
+        } else if (command instanceof Command.Tune tune) {
+            path.tune(tune.tuning());
+            tuning = tune.tuning().name();
+        } else if (command instanceof Command.Stop) {
+            path.stop();
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    @Override
+    public long nextDeadlineNanos() {
+        return path.nextDeadlineNanos();
+    }
+
+    @Override
+    public List<Event.What> takeEvents() {
+        SoundFrame frame = path.latest();
+        if (frame == null || (anyTold && frame.state() == told)) {
+            return List.of();
+        }
+        anyTold = true;
+        told = frame.state();
+        return List.of(new Event.Playing(told));
+    }
+
+    @Override
+    public boolean isDone() {
+        return path.isStopped();
+    }
+
+    @Override
+    public ActivityView view() {
+        SoundFrame frame = path.latest();
+        return new ActivityView.Playing(
+                frame == null ? PlayState.AWAY : frame.state(),
+                tuning,
+                Optional.ofNullable(frame),
+                path.frames(),
+                path.spikes(),
+                intervals.ratePerS(),
+                path.isStopped());
+    }
+}
