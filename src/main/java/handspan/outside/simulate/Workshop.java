@@ -1,0 +1,123 @@
+package handspan.outside.simulate;
+
+import handspan.outside.simulate.SimulatedBoard.Channel;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * Puts the parts of one simulated instrument together. What belongs to the instrument is drawn from the instrument's
+ * name, what belongs to the venue and the evening from the catalogue name: so one instrument can stand in two venues.
+ */
+final class Workshop {
+    private static final double MAINS_HZ = 50;
+
+    private final CatalogueEntry entry;
+    private final long seed;
+    private final long startNanos;
+    private final long partsSeed;
+    private final long eveningSeed;
+    private final double airCelsius;
+
+    Workshop(CatalogueEntry entry, long seed, long startNanos) {
+        this.entry = entry;
+        this.seed = seed;
+        this.startNanos = startNanos;
+        partsSeed = Seeds.of(seed, entry.instrument());
+        eveningSeed = Seeds.of(seed, entry.name());
+        airCelsius = 20 + Seeds.between(Seeds.random(eveningSeed, "air"), -5, 5);
+    }
+
+    /** Time of flight for pitch, light for level, bare numbers. */
+    SimulatedInstrument flightAndLight(TimeOfFlightSettings flight, LightRoom room) {
+        SimulatedPlayer player = player(Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
+        return assemble(
+                player,
+                BoardSettings.usual(rate(50), LineStyle.plain(",")),
+                new TimeOfFlightModel(flight, Seeds.of(eveningSeed, "pitch")),
+                light(room));
+    }
+
+    /** Time of flight for both hands, labelled. */
+    SimulatedInstrument twoFlights() {
+        SimulatedPlayer player = player(Stage.LEVEL_BY_DISTANCE, HandSettings.USUAL);
+        BoardSettings board = BoardSettings.usual(rate(30), LineStyle.labelled(" ", "D:", "L:"))
+                .withBanner("two rangers", "ready");
+        TimeOfFlightSettings level = TimeOfFlightSettings.usual(DistanceErrors.seeded(Seeds.of(partsSeed, "level")));
+        return assemble(
+                player,
+                board,
+                new TimeOfFlightModel(
+                        growing(TimeOfFlightSettings.usual(pitchErrors())), Seeds.of(eveningSeed, "pitch")),
+                new TimeOfFlightModel(growing(level), Seeds.of(eveningSeed, "level")));
+    }
+
+    /** Echo time in microseconds and light, labelled. */
+    SimulatedInstrument echoAndLight(LightRoom room) {
+        SimulatedPlayer player = player(Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
+        return assemble(
+                player,
+                BoardSettings.usual(rate(18), LineStyle.labelled(" ", "us:", "light:")),
+                new EchoModel(EchoSettings.usual(airCelsius, pitchErrors()), Seeds.of(eveningSeed, "pitch")),
+                light(room));
+    }
+
+    /** Whole centimetres and nothing else. */
+    SimulatedInstrument echoInCentimetres() {
+        SimulatedPlayer player = player(Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
+        EchoSettings echo = EchoSettings.usual(airCelsius, pitchErrors()).withPrint(EchoPrint.WHOLE_CENTIMETRES, 0);
+        return assemble(
+                player,
+                BoardSettings.usual(rate(16), LineStyle.withUnit("Distance: ", " cm")),
+                new EchoModel(echo, Seeds.of(eveningSeed, "pitch")));
+    }
+
+    /** No error anywhere, not even in the hands. */
+    SimulatedInstrument ideal() {
+        SimulatedPlayer player = player(Stage.LEVEL_BY_DISTANCE, HandSettings.STILL);
+        return assemble(
+                player,
+                BoardSettings.ideal(50, LineStyle.plain(",")),
+                new TimeOfFlightModel(TimeOfFlightSettings.ideal(), eveningSeed),
+                new TimeOfFlightModel(TimeOfFlightSettings.ideal(), eveningSeed));
+    }
+
+    /** Steady errors of the instrument's pitch sensor. */
+    DistanceErrors pitchErrors() {
+        return DistanceErrors.seeded(Seeds.of(partsSeed, "pitch"));
+    }
+
+    /** A room under lamps on the mains, whose frequency is never quite the nominal one. */
+    LightRoom lampLight(double ambientLux, double ripple01) {
+        double mainsHz = MAINS_HZ + Seeds.between(Seeds.random(eveningSeed, "mains"), -0.05, 0.05);
+        return LightRoom.steady(ambientLux).withRipple(2 * mainsHz, ripple01);
+    }
+
+    private LightModel light(LightRoom room) {
+        LightCell cell = LightCell.seeded(partsSeed, LightCell.Side.TO_SUPPLY);
+        return new LightModel(cell, room, LightModel.USUAL_NOISE_COUNTS, Seeds.of(eveningSeed, "level"));
+    }
+
+    private SimulatedPlayer player(Stage levelStage, HandSettings hands) {
+        double aimMm = hands.equals(HandSettings.STILL) ? 0 : SimulatedPlayer.USUAL_AIM_MM;
+        return new SimulatedPlayer(Stage.PITCH, levelStage, hands, aimMm, Seeds.of(eveningSeed, "player"));
+    }
+
+    /** A board's clock is a ceramic resonator, good to some tenths of a percent. */
+    private double rate(double nominalPerSecond) {
+        Random random = Seeds.random(partsSeed, "board clock");
+        return nominalPerSecond * (1 + Seeds.between(random, -0.003, 0.003));
+    }
+
+    private static TimeOfFlightSettings growing(TimeOfFlightSettings flight) {
+        return flight.withNoise(flight.noiseMm(), 0.5, 0).withMeasuringMs(33);
+    }
+
+    private SimulatedInstrument assemble(SimulatedPlayer player, BoardSettings board, SensorModel... models) {
+        Channel pitch = new Channel(models[0], player.hand(PlayerHand.PITCH));
+        List<Channel> channels = models.length == 1
+                ? List.of(pitch)
+                : List.of(pitch, new Channel(models[1], player.hand(PlayerHand.LEVEL)));
+        SimulatedBoard printing = new SimulatedBoard(board, channels, Seeds.of(eveningSeed, "board"), startNanos);
+        return new SimulatedInstrument(entry, seed, player, printing, airCelsius);
+    }
+}
