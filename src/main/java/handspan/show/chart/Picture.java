@@ -1,0 +1,47 @@
+package handspan.show.chart;
+
+import handspan.music.tuning.Tuning;
+import handspan.profile.RoomProfile;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jfree.chart.JFreeChart;
+
+/**
+ * A chart with a title and a file name: what the rest of the program hands about.
+ *
+ * @param title in a few words, for a tab or a list
+ * @param fileName of its PNG
+ * @param chart to be drawn
+ */
+public record Picture(String title, String fileName, JFreeChart chart) {
+    /** A played passage: meant, sent, level. */
+    public static Picture passage(PassageTrace trace, Tuning tuning, Theme theme) {
+        return new Picture("Passage", "passage.png", PassageChart.of(trace, tuning, theme));
+    }
+
+    /** Where the notes lie. */
+    public static Picture pitchMap(RoomProfile profile, Tuning tuning, Theme theme) {
+        return new Picture("Pitch map", "pitch-map.png", PitchMapChart.of(profile, tuning, theme));
+    }
+
+    /** How loud the level hand plays. */
+    public static Picture level(RoomProfile profile, Theme theme) {
+        return new Picture("Level", "level.png", LevelCurveChart.of(profile, theme));
+    }
+
+    /** Raw readings of one channel. */
+    public static Picture rawReadings(RawTrace trace, Theme theme) {
+        return new Picture("Raw readings", "raw-readings.png", RawReadingsChart.of(trace, theme));
+    }
+
+    /**
+     * Writes it into a folder at its usual size.
+     *
+     * @return the file
+     */
+    public Path write(Path folder) throws IOException {
+        Path file = folder.resolve(fileName);
+        ChartFile.write(chart, file, ChartFile.USUAL_WIDTH_PX, ChartFile.USUAL_HEIGHT_PX);
+        return file;
+    }
+}

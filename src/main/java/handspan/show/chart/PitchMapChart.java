@@ -1,0 +1,199 @@
+package handspan.show.chart;
+
+import handspan.music.tuning.Direction;
+import handspan.music.tuning.PitchCurve;
+import handspan.music.tuning.ScaleLadder;
+import handspan.music.tuning.Snap;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Figures;
+import handspan.profile.RoomProfile;
+import handspan.room.HandSetup;
+import handspan.room.Zone;
+import java.awt.geom.Ellipse2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.DefaultXYDataset;
+
+/**
+ * Where the notes lie: hand distance in mm (place, where a sensor has no true mm) against pitch. Height is the key
+ * number that sounds, transposition and trim included, so that an octave is as high everywhere; note names stand to the
+ * left, Hz to the right.
+ */
+public final class PitchMapChart {
+    /** Series of what sounds over the zone. */
+    static final String SOUNDS = "pitch that sounds";
+
+    /** Series of what sounds beyond the ends of the zone. */
+    static final String BEYOND = "beyond the ends: the end's pitch stays";
+
+    /** Series of the scale's notes. */
+    static final String NOTES = "notes of the scale, at their places";
+
+    /** Steps in which the curve is drawn; even, so that the middle of the zone is among them. */
+    static final int STEPS = 800;
+
+    /** What is shown beyond each end, share of the zone. */
+    private static final double BEYOND01 = 0.07;
+
+    /** Free height below and above, share of the range, and the least of it in key numbers. */
+    private static final double ROOM01 = 0.06;
+
+    private static final double LEAST_ROOM_KEYS = 1.2;
+
+    /** More notes than this get smaller dots. */
+    private static final int MANY = 30;
+
+    private final Across across;
+    private final Zone zone;
+    private final Tuning tuning;
+    private final PitchCurve curve;
+    private final ScaleLadder ladder;
+    private final Theme theme;
+
+    private PitchMapChart(HandSetup hand, Tuning tuning, Theme theme) {
+        this.across = Across.of(hand);
+        this.zone = across.zone(hand);
+        this.tuning = tuning;
+        this.curve = tuning.curve();
+        this.ladder = tuning.ladder();
+        this.theme = theme;
+    }
+
+    /** Draws the map of a room under one of its tunings. */
+    public static JFreeChart of(RoomProfile profile, Tuning tuning, Theme theme) {
+        PitchMapChart map = new PitchMapChart(profile.room().pitch(), tuning, theme);
+        String title = "Where the notes lie in " + profile.room().name();
+        return ChartSheet.of(title, map.captions(), map.plot(), theme);
+    }
+
+    private List<String> captions() {
+        String range = Marks.name(curve.lowKey() + tuning.shiftKeys()) + " to "
+                + Marks.name(curve.highKey() + tuning.shiftKeys());
+        return List.of(
+                "Tuning '" + tuning.name() + "': " + tuning.scale().name() + ", " + range + ", A4 = "
+                        + Marks.figure(tuning.reference().a4Hz()) + " Hz, "
+                        + (tuning.direction() == Direction.HIGH_FAR ? "high at the far end" : "high at the near end")
+                        + ", snap " + tuning.snap().word() + shiftWords(),
+                travelWords() + narrowestWords()
+                        + ". Shaded and plain: one note each. Ends \u00b1 two standard uncertainties.");
+    }
+
+    private String travelWords() {
+        double cents = tuning.centsPerMm(zone.lengthMm());
+        return across == Across.MM
+                ? Figures.text(cents, 2) + " cents per mm of hand travel"
+                : Figures.text(cents, 0) + " cents over the zone";
+    }
+
+    private String shiftWords() {
+        return (tuning.transpose() == 0 ? "" : ", transposed by " + tuning.transpose() + " semitones")
+                + (tuning.trimCents() == 0 ? "" : ", trim " + Figures.text(tuning.trimCents(), 1) + " cents");
+    }
+
+    private String narrowestWords() {
+        double keys = ladder.narrowestCell();
+        return Double.isInfinite(keys)
+                ? ""
+                : "; the narrowest note is " + across.words(keys * zone.lengthMm() / curve.span()) + " wide";
+    }
+
+    private XYPlot plot() {
+        double beyond = BEYOND01 * zone.lengthMm();
+        double from = zone.nearMm() - beyond;
+        double roomKeys = Math.max(LEAST_ROOM_KEYS, ROOM01 * curve.span());
+        double low = curve.lowKey() + tuning.shiftKeys() - roomKeys;
+        double high = curve.highKey() + tuning.shiftKeys() + roomKeys;
+        XYPlot plot = ChartSheet.plot(
+                ChartSheet.numbers(
+                        across.label("pitch hand"),
+                        across == Across.MM ? Math.max(0, from) : from,
+                        zone.farMm() + beyond,
+                        theme),
+                ChartSheet.marked("pitch (note name)", Marks.keys(low, high), low, high, theme),
+                theme);
+        plot.setRangeAxis(
+                1, ChartSheet.marked("pitch (Hz)", Marks.hz(tuning.reference(), low, high), low, high, theme));
+        bands(plot);
+        plot.setDataset(
+                0,
+                data(plot.getDomainAxis().getLowerBound(), plot.getDomainAxis().getUpperBound()));
+        plot.setRenderer(0, renderer());
+        plot.addAnnotation(
+                new PlacedNames(names(), tuning.direction() == Direction.HIGH_FAR, theme.smallFont(), theme.text()));
+        HeldEnds.mark(plot, zone, across, tuning.direction() == Direction.HIGH_FAR, theme);
+        return plot;
+    }
+
+    /** Every other note's cell shaded. */
+    private void bands(XYPlot plot) {
+        for (int note = 0; note < ladder.size(); note += 2) {
+            double from = at(Math.max(curve.lowKey(), ladder.lowerBoundary(note)));
+            double to = at(Math.min(curve.highKey(), ladder.upperBoundary(note)));
+            plot.addDomainMarker(ChartSheet.band(from, to, theme.band()), Layer.BACKGROUND);
+        }
+    }
+
+    /** Travel of a key number before transposition and trim. */
+    private double at(double key) {
+        return zone.mm(curve.place01(key));
+    }
+
+    private double sounding(double place01) {
+        double key = curve.key(place01);
+        double sounds = tuning.snap() == Snap.STEPS ? ladder.key(ladder.nearest(key)) : key;
+        return sounds + tuning.shiftKeys();
+    }
+
+    private DefaultXYDataset data(double fromMm, double toMm) {
+        double[][] over = new double[2][STEPS + 1];
+        for (int i = 0; i <= STEPS; i++) {
+            double place01 = i / (double) STEPS;
+            over[0][i] = zone.mm(place01);
+            over[1][i] = sounding(place01);
+        }
+        double[][] notes = new double[2][ladder.size()];
+        for (int note = 0; note < ladder.size(); note++) {
+            notes[0][note] = at(ladder.key(note));
+            notes[1][note] = ladder.key(note) + tuning.shiftKeys();
+        }
+        DefaultXYDataset data = new DefaultXYDataset();
+        data.addSeries(NOTES, notes);
+        data.addSeries(SOUNDS, over);
+        data.addSeries(BEYOND, new double[][] {
+            {fromMm, zone.nearMm(), zone.nearMm(), zone.farMm(), toMm},
+            {sounding(0), sounding(0), Double.NaN, sounding(1), sounding(1)}
+        });
+        return data;
+    }
+
+    private XYLineAndShapeRenderer renderer() {
+        XYLineAndShapeRenderer renderer = ChartSheet.lines();
+        renderer.setSeriesLinesVisible(0, false);
+        renderer.setSeriesShapesVisible(0, true);
+        double size = ladder.size() > MANY ? 5 : 8;
+        renderer.setSeriesShape(0, new Ellipse2D.Double(-size / 2, -size / 2, size, size));
+        renderer.setSeriesPaint(0, theme.mark());
+        renderer.setSeriesPaint(1, theme.line());
+        renderer.setSeriesStroke(1, ChartSheet.STRONG);
+        renderer.setSeriesPaint(2, theme.line());
+        renderer.setSeriesStroke(2, ChartSheet.DASHED);
+        return renderer;
+    }
+
+    private List<PlacedNames.Name> names() {
+        List<PlacedNames.Name> names = new ArrayList<>();
+        for (int note = 0; note < ladder.size(); note++) {
+            double key = ladder.key(note) + tuning.shiftKeys();
+            String name = Marks.name(key);
+            String hint = name + ", " + Figures.text(tuning.reference().hz(key), 2) + " Hz, at "
+                    + across.words(at(ladder.key(note)));
+            names.add(new PlacedNames.Name(
+                    at(ladder.key(note)), key, name, hint, Marks.rank(ladder, note, tuning.shiftKeys())));
+        }
+        return names;
+    }
+}

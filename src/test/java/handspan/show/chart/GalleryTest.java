@@ -1,0 +1,99 @@
+package handspan.show.chart;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import handspan.music.tuning.Direction;
+import handspan.music.tuning.Snap;
+import java.awt.Font;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Draws every chart in both themes; the pictures stay in {@code target/pictures} to be looked at. */
+class GalleryTest {
+    private static final Path FOLDER = Path.of("target", "pictures");
+
+    /** A picture of one line and one ground has fewer; text smoothing alone gives more. */
+    private static final int LEAST_COLOURS = 40;
+
+    private static Map<String, JFreeChart> charts(Theme theme) {
+        var chromatic = Samples.twoOctaves("chromatic", Direction.HIGH_FAR, Snap.FREE);
+        var pentatonic = Samples.twoOctaves("minor-pentatonic", Direction.HIGH_NEAR, Snap.STEPS);
+        Map<String, JFreeChart> charts = new LinkedHashMap<>();
+        charts.put("raw", RawReadingsChart.of(Samples.raw(), theme));
+        charts.put("map-chromatic", PitchMapChart.of(Samples.granary(chromatic), chromatic, theme));
+        charts.put("map-pentatonic", PitchMapChart.of(Samples.granary(pentatonic), pentatonic, theme));
+        charts.put("level-distance", LevelCurveChart.of(Samples.granary(chromatic), theme));
+        charts.put("level-light", LevelCurveChart.of(Samples.boathouse(chromatic), theme));
+        charts.put("level-none", LevelCurveChart.of(Samples.attic(chromatic), theme));
+        charts.put("map-wide", PitchMapChart.of(Samples.attic(Samples.wide()), Samples.wide(), theme));
+        charts.put("map-place", PitchMapChart.of(Samples.shed(chromatic), chromatic, theme));
+        charts.put("raw-nothing", RawReadingsChart.of(Samples.nothingSeen(), theme));
+        charts.put("passage", PassageChart.of(Samples.passage(), pentatonic, theme));
+        return charts;
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void everyPictureHasTheAskedSizeAndSomethingOnIt(Theme theme) throws IOException {
+        Files.createDirectories(FOLDER);
+        for (var entry : charts(theme).entrySet()) {
+            Path png = FOLDER.resolve(entry.getKey() + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png");
+            ChartFile.write(entry.getValue(), FOLDER.resolve("small-" + png.getFileName()), 640, 400);
+            ChartFile.write(entry.getValue(), png, ChartFile.USUAL_WIDTH_PX, ChartFile.USUAL_HEIGHT_PX);
+            BufferedImage read = ImageIO.read(png.toFile());
+            assertAll(
+                    entry.getKey(),
+                    () -> assertEquals(1200, read.getWidth()),
+                    () -> assertEquals(700, read.getHeight()),
+                    () -> assertEquals(theme.background().getRGB(), read.getRGB(1, 1)),
+                    () -> assertTrue(
+                            colours(read).size() > LEAST_COLOURS,
+                            () -> colours(read).size() + " colours"),
+                    () -> assertTrue(colours(read).contains(theme.line().getRGB())));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void everyAxisThatIsSeenSaysItsUnit(Theme theme) {
+        for (JFreeChart chart : charts(theme).values()) {
+            for (ValueAxis axis : Parts.axes(chart)) {
+                assertTrue(axis.getLabel().matches(".*\\(.+\\).*"), () -> "axis '" + axis.getLabel() + "'");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void noTextIsSmallerThanElevenPoints(Theme theme) {
+        for (JFreeChart chart : charts(theme).values()) {
+            for (Font font : Parts.fonts(chart)) {
+                assertTrue(font.getSize2D() >= 11, font::toString);
+            }
+        }
+    }
+
+    private static Set<Integer> colours(BufferedImage image) {
+        Set<Integer> colours = new HashSet<>();
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                colours.add(image.getRGB(x, y));
+            }
+        }
+        return colours;
+    }
+}
