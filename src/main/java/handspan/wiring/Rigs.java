@@ -1,0 +1,103 @@
+package handspan.wiring;
+
+import handspan.instrument.line.LineShape;
+import handspan.live.path.FrameTarget;
+import handspan.live.path.LineTap;
+import handspan.live.session.Engine;
+import handspan.live.session.Event;
+import handspan.live.session.Link;
+import handspan.live.session.LinkException;
+import handspan.live.session.LinkOpener;
+import handspan.live.session.Replay;
+import handspan.live.session.Session;
+import handspan.number.units.Nanos;
+import handspan.outside.serial.SerialOpener;
+import handspan.outside.simulate.SimulatedInstruments;
+import handspan.outside.take.RecordingTap;
+import handspan.outside.take.TakeException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+
+/** Wires sources to engines. The one place that knows the clock. */
+public final class Rigs {
+    /** The monotonic clock of this program, ns. */
+    public static final LongSupplier CLOCK = System::nanoTime;
+
+    private Rigs() {}
+
+    /**
+     * Opens a rig.
+     *
+     * @param source where readings come from
+     * @param options how
+     * @param shape the line shape where it is known; null to learn it
+     * @param targets where frames go; owned by the caller
+     * @param recording records what comes; null for none; owned by the caller
+     * @throws LinkException when a port can't be opened
+     * @throws TakeException when a recording can't be read
+     * @throws IllegalArgumentException when there is no such simulation
+     */
+    public static Rig open(
+            Source source,
+            SourceOptions options,
+            @Nullable LineShape shape,
+            List<FrameTarget> targets,
+            @Nullable RecordingTap recording)
+            throws LinkException, TakeException {
+        // recordings and simulations begin a second into their own time, so that no time is 0
+        long startNanos = options.realTime() ? CLOCK.getAsLong() : Nanos.PER_SECOND;
+        Simulation simulation = source.kind() == Source.Kind.SIMULATION
+                ? new Simulation(source.name(), options.seed(), startNanos)
+                : null;
+        Consumer<Event> listener = event -> {
+            if (simulation != null) {
+                simulation.onEvent(event);
+            }
+            if (recording != null) {
+                recording.onEvent(event);
+            }
+        };
+        LineTap tap = recording == null ? LineTap.NONE : recording;
+        Engine engine = new Engine(new Engine.Plugs(shape, targets, tap, listener), startNanos);
+        if (source.kind() == Source.Kind.PORT) {
+            LinkOpener opener = new SerialOpener(source.name(), options.baud());
+            return new LiveRig(Session.start(engine, opener, CLOCK), null, CLOCK);
+        }
+        TakeSource take = source.kind() == Source.Kind.TAKE
+                ? new TakeSource(Path.of(source.name()), options.ratePerS(), startNanos)
+                : null;
+        Replay.TimedBytes bytes = take != null ? take : simulation;
+        if (bytes == null) {
+            throw new IllegalStateException("a source that is neither port, recording nor simulation");
+        }
+        if (!options.realTime()) {
+            return new ReplayRig(engine, bytes, simulation, take, startNanos);
+        }
+        Session session = Session.start(engine, paced(source, bytes), CLOCK);
+        return new LiveRig(session, simulation, CLOCK);
+    }
+
+    private static LinkOpener paced(Source source, Replay.TimedBytes bytes) {
+        return new LinkOpener() {
+            @Override
+            public Link open() {
+                return new PacedLink(bytes, CLOCK);
+            }
+
+            @Override
+            public String name() {
+                return source.text();
+            }
+        };
+    }
+
+    /** Names and descriptions of the simulated instruments, one each. */
+    public static List<String> simulations() {
+        return SimulatedInstruments.catalogue().stream()
+                .map(entry -> "sim:" + entry.name() + "  " + entry.description())
+                .toList();
+    }
+}

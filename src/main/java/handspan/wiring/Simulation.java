@@ -1,0 +1,88 @@
+package handspan.wiring;
+
+import handspan.live.session.Command;
+import handspan.live.session.Event;
+import handspan.live.session.Replay;
+import handspan.outside.simulate.Cue;
+import handspan.outside.simulate.PassageNote;
+import handspan.outside.simulate.PlayerHand;
+import handspan.outside.simulate.SimulatedInstrument;
+import handspan.outside.simulate.SimulatedInstruments;
+import handspan.outside.simulate.SimulatedPlayer;
+import handspan.room.HandRole;
+import handspan.room.StepKind;
+import handspan.room.calibrate.Step;
+import java.util.List;
+
+/**
+ * A simulated instrument in its player's hands: does what commands and calibration steps ask of a player. Called by the
+ * thread that gives commands and by the path thread; its bytes are read by one thread.
+ */
+public final class Simulation implements Replay.TimedBytes {
+    private static final int NOTES = 400;
+
+    private final SimulatedInstrument instrument;
+
+    Simulation(String name, long seed, long startNanos) {
+        this.instrument = SimulatedInstruments.create(name, seed, startNanos);
+    }
+
+    /** The instrument: its true hands among other things. */
+    public SimulatedInstrument instrument() {
+        return instrument;
+    }
+
+    @Override
+    public long nextNanos() {
+        return instrument.board().nextLineNanos();
+    }
+
+    @Override
+    public byte[] next() {
+        return instrument.board().nextLine();
+    }
+
+    /** A command has been given: what a player would do. */
+    void onCommand(Command command, long timeNanos) {
+        SimulatedPlayer player = instrument.player();
+        if (command instanceof Command.Survey) {
+            player.react(
+                    Cue.at(
+                            Cue.Kind.PLACE,
+                            PlayerHand.PITCH,
+                            player.stage(PlayerHand.PITCH).midMm()),
+                    timeNanos);
+            player.react(Cue.of(Cue.Kind.MID, PlayerHand.LEVEL), timeNanos);
+        } else if (command instanceof Command.Play || command instanceof Command.Watch) {
+            player.playPassage(player.improvise(NOTES), timeNanos);
+        }
+    }
+
+    /** Plays given notes instead of improvising. */
+    public long play(List<PassageNote> notes, long timeNanos) {
+        return instrument.player().playPassage(notes, timeNanos);
+    }
+
+    /** Something has happened: a player follows the calibration's steps. */
+    void onEvent(Event event) {
+        if (event.what() instanceof Event.Asked asked) {
+            instrument.player().react(cue(asked.step()), event.timeNanos());
+            if (asked.step().kind() == StepKind.REST) {
+                instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.LEVEL), event.timeNanos());
+            }
+        }
+    }
+
+    private static Cue cue(Step step) {
+        PlayerHand hand = step.hand() == HandRole.PITCH ? PlayerHand.PITCH : PlayerHand.LEVEL;
+        Cue.Kind kind = switch (step.kind()) {
+            case REST -> Cue.Kind.REST;
+            case NEAR -> Cue.Kind.NEAR;
+            case FAR -> Cue.Kind.FAR;
+            case OPEN -> Cue.Kind.OPEN;
+            case MID -> Cue.Kind.MID;
+            case COVERED -> Cue.Kind.COVERED;
+        };
+        return Cue.of(kind, hand);
+    }
+}
