@@ -1,0 +1,101 @@
+package handspan.command;
+
+import handspan.instrument.line.LineShape;
+import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.Instrument;
+import handspan.live.session.LinkException;
+import handspan.outside.take.RecordingTap;
+import handspan.outside.take.TakeException;
+import handspan.profile.ProfileException;
+import handspan.wiring.Heard;
+import handspan.wiring.InstrumentFinder;
+import handspan.wiring.Rig;
+import handspan.wiring.Rigs;
+import handspan.wiring.Source;
+import handspan.wiring.SourceOptions;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An open source together with the instrument that it is.
+ *
+ * @param rig open, listening
+ * @param instrument which channel is which hand, with the line shape
+ */
+record Known(Rig rig, Instrument instrument) implements AutoCloseable {
+    /**
+     * Opens a source and finds out what it is: told on the command line, or heard.
+     *
+     * @param askWhenUnsure whether an unsure proposal is refused
+     */
+    static Known open(SourceArguments arguments, Talk talk, boolean askWhenUnsure, @Nullable RecordingTap recording)
+            throws UsageException, LinkException, TakeException, ProfileException {
+        Source source = arguments.source();
+        SourceOptions options = arguments.options(false);
+        Optional<Instrument> told = arguments.told();
+        LineShape shape = told.map(Instrument::shape).orElse(null);
+        if (source.kind() == Source.Kind.TAKE) {
+            // a recording is heard by a rig of its own, so that the one that is used misses nothing
+            try (Rig listener = Rigs.open(source, options, shape, List.of(), null)) {
+                Instrument instrument = finish(told, Heard.on(listener), arguments, talk, askWhenUnsure);
+                return new Known(Rigs.open(source, options, instrument.shape(), List.of(), recording), instrument);
+            }
+        }
+        Rig rig = Rigs.open(source, options, shape, List.of(), recording);
+        try {
+            return new Known(rig, finish(told, Heard.on(rig), arguments, talk, askWhenUnsure));
+        } catch (UsageException | LinkException | RuntimeException e) {
+            rig.close();
+            throw e;
+        }
+    }
+
+    private static Instrument finish(
+            Optional<Instrument> told,
+            Optional<Heard> heard,
+            SourceArguments arguments,
+            Talk talk,
+            boolean askWhenUnsure)
+            throws UsageException, LinkException {
+        if (heard.isEmpty()) {
+            throw new LinkException(
+                    LinkException.Kind.REFUSED,
+                    "no line with a number came from '" + arguments.source().text()
+                            + "': is the board's program running, and is " + arguments.baud() + " its baud rate?");
+        }
+        if (told.isPresent()) {
+            Instrument instrument = told.get().withShape(heard.get().shape());
+            check(instrument.pitch(), heard.get().shape());
+            ChannelSpec level = instrument.level();
+            if (level != null) {
+                check(level, heard.get().shape());
+            }
+            return instrument;
+        }
+        InstrumentFinder found = InstrumentFinder.proposed(
+                        arguments.name(), arguments.baud(), arguments.referenceVolts, heard.get())
+                .orElseThrow(() -> new UsageException("no channel found: name one with --pitch CHANNEL:KIND:UNIT"));
+        found.remarks().forEach(talk::say);
+        boolean unsure = heard.get().guesses().stream().anyMatch(guess -> !guess.sure());
+        if (unsure && askWhenUnsure) {
+            throw new UsageException(
+                    "it is not sure enough which number is which hand: say --pitch CHANNEL:KIND:UNIT and"
+                            + " --level CHANNEL:KIND:UNIT, for example --pitch "
+                            + found.instrument().pitch().text());
+        }
+        return found.instrument();
+    }
+
+    private static void check(ChannelSpec channel, LineShape shape) throws UsageException {
+        if (shape.indexOf(channel.channel()) < 0) {
+            throw new UsageException("channel '" + channel.channel() + "' is not in the lines (" + shape.words()
+                    + "): name one that is");
+        }
+    }
+
+    @Override
+    public void close() {
+        rig.close();
+    }
+}

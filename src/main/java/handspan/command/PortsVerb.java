@@ -1,0 +1,55 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.outside.serial.SerialPorts;
+import handspan.wiring.Rigs;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists serial ports. */
+@Command(name = "ports", description = "lists serial ports with description, identity, and whether each can be opened")
+final class PortsVerb extends Verb {
+    @Option(
+            names = "--try",
+            description = "open each port for a moment to see whether it can be opened (boards start anew by that)")
+    boolean tryOpening;
+
+    @Override
+    int run(Talk talk) {
+        List<SerialPorts.Port> ports = SerialPorts.list(tryOpening);
+        ObjectNode result = Talk.node();
+        ArrayNode array = result.putArray("ports");
+        if (ports.isEmpty()) {
+            talk.say(
+                    "no serial port found: plug the board in, with a cable that carries data; without a board, try one of");
+            Rigs.simulations().forEach(line -> talk.say("  " + line));
+        }
+        for (SerialPorts.Port port : ports) {
+            ObjectNode node = array.addObject();
+            node.put("name", port.name());
+            node.put("description", port.description());
+            node.put("vendorId", port.vendorId());
+            node.put("productId", port.productId());
+            node.put("serialNumber", port.serialNumber());
+            node.put("location", port.location());
+            node.put("canBeOpened", port.canBeOpened());
+            node.put("remedy", port.remedy());
+            talk.say(port.name() + "  " + port.description() + identity(port)
+                    + (port.canBeOpened() ? "" : "  - " + port.remedy()));
+        }
+        talk.object(result);
+        return Exit.DONE;
+    }
+
+    private static String identity(SerialPorts.Port port) {
+        if (port.vendorId() < 0) {
+            return "";
+        }
+        String usb = String.format(Locale.ROOT, "  [USB %04x:%04x", port.vendorId(), port.productId());
+        return usb + (port.serialNumber().isEmpty() ? "" : " " + port.serialNumber())
+                + (port.location().isEmpty() ? "" : " at " + port.location()) + "]";
+    }
+}

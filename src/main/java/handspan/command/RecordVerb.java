@@ -1,0 +1,66 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.live.session.LinkException;
+import handspan.live.session.Snapshot;
+import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
+import handspan.outside.take.RecordingTap;
+import handspan.profile.ProfileException;
+import handspan.wiring.Rig;
+import handspan.wiring.Rigs;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Records a source. */
+@Command(name = "record", description = "records what a source sends, line for line, with times")
+final class RecordVerb extends Verb {
+    @Mixin
+    SourceArguments source = new SourceArguments();
+
+    @Option(names = "--out", paramLabel = "FILE", required = true, description = "the take")
+    Path out = Path.of("");
+
+    @Option(names = "--seconds", paramLabel = "S", description = "how long (default: until it is stopped)")
+    @Nullable
+    Double seconds;
+
+    @Override
+    int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
+        source.told();
+        Snapshot last;
+        RecordingTap tap = new RecordingTap(Takes.writer(out, source));
+        try (RecordingTap recording = tap;
+                Rig rig = Rigs.open(source.source(), source.options(false), null, List.of(), recording);
+                AtExit atExit = AtExit.run(() -> {
+                    rig.close();
+                    recording.close();
+                })) {
+            rig.submit(new handspan.live.session.Command.Watch());
+            long startNanos = rig.snapshot().timeNanos();
+            last = rig.follow(snapshot -> {
+                return recording.trouble().isEmpty()
+                        && (seconds == null || Nanos.toSeconds(snapshot.timeNanos() - startNanos) < seconds);
+            });
+        }
+        if (!tap.trouble().isEmpty()) {
+            throw new IOException(tap.trouble());
+        }
+        talk.say(Figures.count(tap.lines()) + " lines in " + out
+                + (tap.dropped() > 0 ? ", " + tap.dropped() + " lost" : ""));
+        ObjectNode result = Talk.node();
+        result.put("file", out.toString());
+        result.put("lines", tap.lines());
+        result.put("readings", last.readings());
+        result.put("lost", tap.dropped());
+        int exit = tap.lines() > 0 ? Exit.DONE : Exit.NO;
+        result.put("exitCode", exit);
+        talk.object(result);
+        return exit;
+    }
+}

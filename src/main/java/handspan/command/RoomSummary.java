@@ -1,0 +1,152 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.hand.smooth.SmoothSettings;
+import handspan.live.path.PathParts;
+import handspan.music.send.SendTarget;
+import handspan.music.tuning.NoteName;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Figures;
+import handspan.profile.RoomProfile;
+import handspan.room.HandSetup;
+import handspan.room.Room;
+import handspan.room.Zone;
+import handspan.room.budget.LatencyBudget;
+import handspan.room.budget.PitchUncertainty;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A room in short: for {@code rooms show} and for the end of a calibration. */
+final class RoomSummary {
+    /** Characters in a usual line with its end; only its order of magnitude counts. */
+    private static final double USUAL_CHARACTERS = 9;
+
+    private RoomSummary() {}
+
+    static List<String> lines(RoomProfile profile) {
+        Room room = profile.room();
+        Tuning tuning = profile.tunings().get(0);
+        Zone zone = room.pitch().zone();
+        double centsPerMm = tuning.centsPerMm(zone.lengthMm());
+        SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
+        List<String> lines = new ArrayList<>();
+        lines.add("room '" + room.name() + "', calibrated " + room.calibratedAt() + ", instrument '"
+                + room.instrument().name() + "' revision " + room.instrument().revision());
+        lines.add("pitch hand: channel " + room.pitch().channel().text() + ", zone " + zone(room.pitch()) + ", noise "
+                + Figures.text(room.pitch().noiseMm(), 2) + " mm at " + Figures.text(room.ratePerS(), 1)
+                + " readings a second");
+        HandSetup level = room.level();
+        lines.add(
+                level == null
+                        ? "level hand: none, level stays at the ceiling while a hand plays"
+                        : "level hand: channel " + level.channel().text() + ", " + zone(level));
+        for (Tuning each : profile.tunings()) {
+            lines.add(
+                    "tuning '" + each.name() + "': " + NoteName.of(each.lowKey()) + " to " + NoteName.of(each.highKey())
+                            + ", " + each.scale().name() + " on " + NoteName.pitchClass(each.tonic()) + ", "
+                            + each.snap().word()
+                            + ", " + each.direction().word() + ", A4 = "
+                            + Figures.text(each.reference().a4Hz(), 1) + " Hz, "
+                            + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
+        }
+        lines.add("zone ends are good for " + Figures.text(PitchUncertainty.cents(zone, 0, centsPerMm), 1)
+                + " cents near and " + Figures.text(PitchUncertainty.cents(zone, 1, centsPerMm), 1)
+                + " cents far (standard uncertainty)");
+        lines.add("feel: " + smoothing.words(centsPerMm) + "; "
+                + Figures.text(latency(profile).totalMs(), 0) + " ms from hand to message");
+        lines.add("sends to "
+                + profile.send().targets().stream()
+                        .map(SendTarget::text)
+                        .reduce((a, b) -> a + ", " + b)
+                        .orElse("nobody"));
+        return lines;
+    }
+
+    /** Standard uncertainty of the worse end of the zone, cents. */
+    static double worstEndCents(RoomProfile profile) {
+        Zone zone = profile.room().pitch().zone();
+        double centsPerMm = profile.tunings().get(0).centsPerMm(zone.lengthMm());
+        return Math.max(PitchUncertainty.cents(zone, 0, centsPerMm), PitchUncertainty.cents(zone, 1, centsPerMm));
+    }
+
+    private static String zone(HandSetup hand) {
+        return hand.scaledTravel()
+                ? "light from covered to open"
+                : Figures.text(hand.zone().nearMm(), 1) + " to "
+                        + Figures.text(hand.zone().farMm(), 1) + " mm";
+    }
+
+    static LatencyBudget latency(RoomProfile profile) {
+        Room room = profile.room();
+        SmoothSettings smoothing =
+                PathParts.pitchSmoothing(room, profile.tunings().get(0));
+        return LatencyBudget.of(
+                room.sensor(room.pitch()).measuringMs(),
+                room.ratePerS(),
+                USUAL_CHARACTERS,
+                room.instrument().baud(),
+                smoothing.stillLagMs(),
+                true);
+    }
+
+    static ObjectNode node(RoomProfile profile) {
+        Room room = profile.room();
+        Tuning tuning = profile.tunings().get(0);
+        Zone zone = room.pitch().zone();
+        double centsPerMm = tuning.centsPerMm(zone.lengthMm());
+        SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
+        ObjectNode node = Talk.node();
+        node.put("name", room.name());
+        node.put("calibratedAt", room.calibratedAt());
+        node.put("instrument", room.instrument().name());
+        node.put("revision", room.instrument().revision());
+        JsonViews.number(node, "ratePerS", room.ratePerS());
+        node.set("pitch", hand(room.pitch()));
+        HandSetup level = room.level();
+        if (level == null) {
+            node.putNull("level");
+        } else {
+            node.set("level", hand(level));
+        }
+        ArrayNode tunings = node.putArray("tunings");
+        profile.tunings().forEach(each -> tunings.add(tuning(each, zone)));
+        JsonViews.number(node, "nearUncertaintyCents", PitchUncertainty.cents(zone, 0, centsPerMm));
+        JsonViews.number(node, "farUncertaintyCents", PitchUncertainty.cents(zone, 1, centsPerMm));
+        JsonViews.number(node, "jitterCents", smoothing.jitterMm() * centsPerMm);
+        node.set("latency", JsonViews.latency(latency(profile)));
+        ArrayNode targets = node.putArray("targets");
+        profile.send().targets().forEach(target -> targets.add(target.text()));
+        return node;
+    }
+
+    private static ObjectNode hand(HandSetup hand) {
+        ObjectNode node = Talk.node();
+        node.put("channel", hand.channel().channel());
+        node.put("kind", hand.channel().kind().word());
+        node.put("unit", hand.channel().unit().word());
+        JsonViews.number(node, "nearMm", hand.zone().nearMm());
+        JsonViews.number(node, "farMm", hand.zone().farMm());
+        JsonViews.number(node, "nearUncertaintyMm", hand.zone().nearUncertaintyMm());
+        JsonViews.number(node, "farUncertaintyMm", hand.zone().farUncertaintyMm());
+        JsonViews.number(node, "noiseMm", hand.noiseMm());
+        node.put("scaledTravel", hand.scaledTravel());
+        return node;
+    }
+
+    static ObjectNode tuning(Tuning tuning, Zone zone) {
+        ObjectNode node = Talk.node();
+        node.put("name", tuning.name());
+        node.put("scale", tuning.scale().name());
+        node.put("key", NoteName.pitchClass(tuning.tonic()));
+        node.put("low", NoteName.of(tuning.lowKey()));
+        node.put("high", NoteName.of(tuning.highKey()));
+        node.put("direction", tuning.direction().word());
+        node.put("snap", tuning.snap().word());
+        node.put("transpose", tuning.transpose());
+        JsonViews.number(node, "trimCents", tuning.trimCents());
+        JsonViews.number(node, "a4Hz", tuning.reference().a4Hz());
+        JsonViews.number(node, "centsPerMm", tuning.centsPerMm(zone.lengthMm()));
+        return node;
+    }
+}

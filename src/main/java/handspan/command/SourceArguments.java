@@ -1,0 +1,143 @@
+package handspan.command;
+
+import handspan.instrument.sensor.Air;
+import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.Instrument;
+import handspan.profile.ProfileException;
+import handspan.profile.ProfileFolder;
+import handspan.wiring.InstrumentFinder;
+import handspan.wiring.ProfilePlaces;
+import handspan.wiring.Source;
+import handspan.wiring.SourceOptions;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The source on the command line, and all that tells what its numbers are. */
+final class SourceArguments {
+    @Parameters(
+            paramLabel = "SOURCE",
+            description = "a serial port, take:FILE or sim:NAME (sims: hall attic echo echo-cm two-flight noisy still)")
+    String source = "";
+
+    @Option(names = "--baud", paramLabel = "N", description = "link speed (default: the room's own, else 115200)")
+    @Nullable
+    Integer baudNamed;
+
+    @Option(
+            names = "--rate",
+            paramLabel = "PER_SECOND",
+            description = "lines a second of a recording that has no times")
+    @Nullable
+    Double ratePerS;
+
+    @Option(
+            names = "--pitch",
+            paramLabel = "CHANNEL:KIND[:UNIT]",
+            description =
+                    "which number is the pitch hand; KIND distance, echo, photoresistor, unscaled; UNIT mm cm in us"
+                            + " counts10 counts12 V")
+    @Nullable
+    String pitch;
+
+    @Option(names = "--level", paramLabel = "CHANNEL:KIND[:UNIT]", description = "which number is the level hand")
+    @Nullable
+    String level;
+
+    @Option(
+            names = "--reference-volts",
+            paramLabel = "V",
+            defaultValue = "5",
+            description = "full scale of the board's converter (${DEFAULT-VALUE} V)")
+    double referenceVolts;
+
+    @Option(
+            names = "--temperature",
+            paramLabel = "C",
+            defaultValue = "20",
+            description = "air temperature of the room, degrees Celsius (${DEFAULT-VALUE})")
+    double temperatureC;
+
+    @Option(
+            names = "--humidity",
+            paramLabel = "PERCENT",
+            defaultValue = "50",
+            description = "relative humidity" + " (${DEFAULT-VALUE} %%)")
+    double humidityPercent;
+
+    @Option(names = "--instrument", paramLabel = "FILE", description = "the same in a JSON file")
+    @Nullable
+    Path instrumentFile;
+
+    @Option(
+            names = "--instrument-name",
+            paramLabel = "NAME",
+            description = "what the instrument is called, also in the addresses that are sent")
+    @Nullable
+    String instrumentName;
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "of a simulation (${DEFAULT-VALUE})")
+    long seed;
+
+    @Option(
+            names = "--fast",
+            description = "run a recording or simulation as fast as the machine can, not by the clock")
+    boolean fast;
+
+    Source source() {
+        return Source.parse(source);
+    }
+
+    /** The link speed. */
+    int baud() {
+        return baudNamed == null ? Instrument.USUAL_BAUD : baudNamed;
+    }
+
+    /** How to open it; recordings run fast except where they are played. */
+    SourceOptions options(boolean takesByTheClock) {
+        boolean take = source().kind() == Source.Kind.TAKE;
+        boolean realTime = !fast && (!take || takesByTheClock);
+        OptionalDouble rate = ratePerS == null ? OptionalDouble.empty() : OptionalDouble.of(ratePerS);
+        return new SourceOptions(baud(), rate, seed, realTime);
+    }
+
+    Air air() throws UsageException {
+        return UsageException.reading(() -> new Air(temperatureC, humidityPercent / 100));
+    }
+
+    /**
+     * The instrument as far as the command line, a file or a simulation's catalogue tells; empty when it has to be
+     * heard.
+     */
+    Optional<Instrument> told() throws UsageException, ProfileException {
+        Path file = instrumentFile;
+        if (file != null) {
+            return Optional.of(new ProfileFolder(ProfilePlaces.folder(null)).loadInstrument(file));
+        }
+        String pitchText = pitch;
+        if (pitchText != null) {
+            String levelText = level;
+            return Optional.of(UsageException.reading(() -> InstrumentFinder.named(
+                    name(),
+                    baud(),
+                    ChannelSpec.parse(pitchText),
+                    levelText == null ? null : ChannelSpec.parse(levelText),
+                    referenceVolts)));
+        }
+        if (level != null) {
+            throw new UsageException("--level without --pitch: name both, or neither");
+        }
+        if (source().kind() == Source.Kind.SIMULATION) {
+            return Optional.of(UsageException.reading(() -> InstrumentFinder.ofSimulation(source().name())));
+        }
+        return Optional.empty();
+    }
+
+    /** A name for an instrument that has none of its own. */
+    String name() {
+        return instrumentName == null ? "instrument" : instrumentName;
+    }
+}

@@ -1,0 +1,104 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.instrument.sensor.Air;
+import handspan.instrument.sensor.Instrument;
+import handspan.instrument.survey.ChannelReport;
+import handspan.instrument.survey.Verdict;
+import handspan.live.session.ActivityView;
+import handspan.live.session.LinkException;
+import handspan.live.session.Snapshot;
+import handspan.number.units.Figures;
+import handspan.outside.take.TakeException;
+import handspan.profile.ProfileException;
+import handspan.wiring.Source;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Judges the sensors. */
+@Command(
+        name = "survey",
+        description =
+                "judges each sensor while the hands are held still: noise, step, rate, dropouts; good, usable or poor")
+final class SurveyVerb extends Verb {
+    private static final double USUAL_SECONDS = 10;
+
+    @Mixin
+    SourceArguments source = new SourceArguments();
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            description = "how long (default: 10; a recording is read to its end)")
+    @Nullable
+    Double seconds;
+
+    @Override
+    int run(Talk talk) throws UsageException, LinkException, TakeException, ProfileException {
+        Air air = source.air();
+        try (Known known = Known.open(source, talk, false, null)) {
+            Instrument instrument = known.instrument();
+            talk.say("survey: hold each hand still over its sensor");
+            known.rig()
+                    .submit(new handspan.live.session.Command.Survey(instrument.channels(), instrument.sensors(air)));
+            boolean toTheEnd = source.source().kind() == Source.Kind.TAKE && seconds == null;
+            double limit = seconds == null ? USUAL_SECONDS : seconds;
+            Snapshot last = known.rig()
+                    .follow(snapshot -> !(snapshot.activity() instanceof ActivityView.Surveying surveying)
+                            || toTheEnd
+                            || surveying.seconds() < limit);
+            if (!last.done()) {
+                known.rig().submit(new handspan.live.session.Command.Stop());
+                last = known.rig().snapshot();
+                if (!last.done()) {
+                    last = known.rig().follow(snapshot -> !snapshot.done());
+                }
+            }
+            return conclude(talk, last, known.rig().remark());
+        }
+    }
+
+    private int conclude(Talk talk, Snapshot last, String remark) {
+        if (!(last.activity() instanceof ActivityView.Surveying surveying)) {
+            talk.warn("no survey came about: no reading");
+            return Exit.NO;
+        }
+        ObjectNode result = Talk.node();
+        result.put("source", source.source().text());
+        result.put("readings", surveying.count());
+        JsonViews.number(result, "seconds", surveying.seconds());
+        JsonViews.number(result, "ratePerS", surveying.ratePerS());
+        JsonViews.number(result, "rateJitterMs", surveying.jitterMs());
+        result.set("rejections", JsonViews.rejections(last.rejections()));
+        result.set("channels", JsonViews.reports(surveying.reports()));
+        result.put("remark", remark);
+        talk.say(Figures.count(surveying.count()) + " readings in " + Figures.text(surveying.seconds(), 1) + " s, "
+                + Figures.text(surveying.ratePerS(), 1) + " a second; left out: " + JsonViews.words(last.rejections()));
+        boolean poor = false;
+        for (ChannelReport report : surveying.reports()) {
+            poor |= report.verdict() == Verdict.POOR;
+            talk.say("channel " + report.name() + " (" + report.spec().kind().word() + "): "
+                    + report.verdict().word() + " - " + report.reason());
+            if (report.heldCount() > 0) {
+                talk.say("  held for " + Figures.text(report.heldCount() / Math.max(1e-9, report.ratePerS()), 1)
+                        + " s ("
+                        + Figures.count(report.heldCount()) + " readings) at " + Figures.text(report.centre(), 1) + " "
+                        + report.spec().unit().word() + ": standard deviation " + Figures.text(report.noise(), 2)
+                        + ", step " + Figures.text(report.step(), 2) + ", " + report.outliers() + " outliers, "
+                        + Figures.percent(report.dropouts01()) + " missing");
+            }
+            if (!report.remedy().isEmpty()) {
+                talk.say("  to do: " + report.remedy());
+            }
+        }
+        if (!remark.isEmpty()) {
+            talk.say("note: " + remark);
+        }
+        int exit = poor ? Exit.NO : Exit.DONE;
+        result.put("exitCode", exit);
+        talk.object(result);
+        return exit;
+    }
+}

@@ -1,0 +1,58 @@
+package handspan.command;
+
+import handspan.live.session.LinkException;
+import handspan.outside.take.TakeException;
+import handspan.profile.ProfileException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What all verbs share: where they speak, and which exit code goes with what went wrong. */
+@Command(mixinStandardHelpOptions = true)
+abstract class Verb implements Callable<Integer> {
+    @Spec
+    CommandSpec spec;
+
+    @Option(names = "--json", description = "print JSON alone on standard output, words on standard error")
+    boolean json;
+
+    /**
+     * Does the work.
+     *
+     * @return the exit code
+     */
+    abstract int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException;
+
+    @Override
+    public Integer call() {
+        Handspan parent = parent();
+        Talk talk = new Talk(parent.out(), parent.err(), json);
+        try {
+            return run(talk);
+        } catch (UsageException e) {
+            return failed(talk, Exit.USAGE, e);
+        } catch (LinkException e) {
+            return failed(talk, Exit.INSTRUMENT, e);
+        } catch (ProfileException | TakeException e) {
+            return failed(talk, Exit.FILE, e);
+        } catch (UncheckedIOException | IOException e) {
+            return failed(talk, Exit.FILE, e);
+        }
+    }
+
+    Handspan parent() {
+        return (Handspan) spec.root().userObject();
+    }
+
+    private static int failed(Talk talk, int exitCode, Exception e) {
+        String words = e.getMessage() == null ? e.toString() : e.getMessage();
+        talk.warn("handspan: " + words);
+        talk.event("result", Map.of("exitCode", exitCode, "error", words));
+        return exitCode;
+    }
+}

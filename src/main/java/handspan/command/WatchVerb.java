@@ -1,0 +1,170 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.Sensor;
+import handspan.instrument.survey.ChannelGuess;
+import handspan.live.session.ActivityView;
+import handspan.live.session.Event;
+import handspan.live.session.LinkException;
+import handspan.live.session.LinkState;
+import handspan.live.session.Snapshot;
+import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
+import handspan.outside.take.TakeException;
+import handspan.profile.ProfileException;
+import handspan.room.budget.LatencyBudget;
+import handspan.wiring.Rig;
+import handspan.wiring.Rigs;
+import handspan.wiring.Source;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Shows what a source sends. */
+@Command(
+        name = "watch",
+        description =
+                "shows what a source sends: line shape in words, rate, rejected lines, live values, latency; proposes"
+                        + " which channel is which hand")
+final class WatchVerb extends Verb {
+    @Mixin
+    SourceArguments source = new SourceArguments();
+
+    @Option(names = "--seconds", paramLabel = "S", description = "how long (default: until it is stopped)")
+    @Nullable
+    Double seconds;
+
+    private final Pulse pulse = new Pulse(Nanos.PER_SECOND);
+
+    @Override
+    int run(Talk talk) throws UsageException, LinkException, TakeException, ProfileException {
+        source.told(); // a wrong channel or simulation is said before anything is opened
+        try (Rig rig = Rigs.open(source.source(), source.options(false), null, List.of(), null);
+                AtExit atExit = AtExit.run(rig::close)) {
+            rig.submit(new handspan.live.session.Command.Watch());
+            EventReader events = new EventReader();
+            long startNanos = rig.snapshot().timeNanos();
+            Snapshot last = rig.follow(snapshot -> {
+                events.fresh(snapshot).forEach(event -> tell(talk, event));
+                show(talk, snapshot);
+                return seconds == null || Nanos.toSeconds(snapshot.timeNanos() - startNanos) < seconds;
+            });
+            events.fresh(last).forEach(event -> tell(talk, event));
+            return conclude(talk, last, rig.remark());
+        }
+    }
+
+    private void tell(Talk talk, Event event) {
+        if (event.what() instanceof Event.Learned learned) {
+            talk.say("lines: " + learned.shape().words());
+            ObjectNode node = Talk.node();
+            node.put("event", "shape");
+            node.setAll(JsonViews.shape(learned.shape()));
+            talk.object(node);
+        } else if (event.what() instanceof Event.Linked linked) {
+            if (linked.state() == LinkState.WAITING && source.source().kind() == Source.Kind.PORT) {
+                talk.say("link open, waiting for the board");
+            } else if (linked.state() == LinkState.LOST) {
+                talk.say("link lost: " + linked.reason() + "; looking for it");
+            }
+            talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
+        }
+    }
+
+    private void show(Talk talk, Snapshot snapshot) {
+        if (!(snapshot.activity() instanceof ActivityView.Watching watching) || !pulse.isDue(snapshot.timeNanos())) {
+            return;
+        }
+        Map<String, @Nullable Double> values = new LinkedHashMap<>();
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < watching.names().size(); i++) {
+            double value = watching.values().get(i);
+            boolean there = !Double.isNaN(value);
+            values.put(watching.names().get(i), there ? value : null);
+            words.append(words.isEmpty() ? "" : "   ")
+                    .append(watching.names().get(i))
+                    .append(" = ")
+                    .append(there ? plain(value) : "-");
+        }
+        if (talk.isJson()) {
+            talk.event(
+                    "values",
+                    Map.of(
+                            "timeS",
+                            Nanos.toSeconds(snapshot.timeNanos()),
+                            "values",
+                            values,
+                            "line",
+                            snapshot.latestLine()));
+        } else if (source.options(false).realTime()) {
+            talk.say(words + "   (" + Figures.text(watching.ratePerS(), 1) + "/s)");
+        }
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9 ? Figures.text(value, 0) : Figures.text(value, 3);
+    }
+
+    private int conclude(Talk talk, Snapshot last, String remark) {
+        ObjectNode result = Talk.node();
+        result.put("event", "result");
+        result.put("lines", last.lines());
+        result.put("readings", last.readings());
+        result.set("rejections", JsonViews.rejections(last.rejections()));
+        talk.say(Figures.count(last.lines()) + " lines, " + Figures.count(last.readings()) + " readings; left out: "
+                + JsonViews.words(last.rejections()));
+        int exit = Exit.NO;
+        if (last.activity() instanceof ActivityView.Watching watching && last.readings() > 0) {
+            exit = Exit.DONE;
+            JsonViews.number(result, "ratePerS", watching.ratePerS());
+            JsonViews.number(result, "rateJitterMs", watching.jitterMs());
+            result.set("channels", JsonViews.guesses(watching.guesses()));
+            talk.say(Figures.text(watching.ratePerS(), 1) + " readings a second, intervals vary by "
+                    + Figures.text(watching.jitterMs(), 1) + " ms");
+            for (ChannelGuess guess : watching.guesses()) {
+                talk.say("channel " + guess.spec().channel() + ": " + (guess.sure() ? "" : "perhaps ")
+                        + guess.spec().kind().word() + " in "
+                        + guess.spec().unit().word() + " (" + guess.evidence()
+                        + ")");
+            }
+            latency(watching, last).ifPresent(budget -> {
+                result.set("latency", JsonViews.latency(budget));
+                talk.say("latency without smoothing: " + Figures.text(budget.totalMs(), 1) + " ms = "
+                        + Figures.text(budget.sensorMs(), 1) + " sensor + " + Figures.text(budget.waitMs(), 1)
+                        + " between readings + " + Figures.text(budget.wireMs(), 1) + " wire at " + source.baud()
+                        + " baud");
+            });
+        } else {
+            talk.warn("no reading came: is the board's program running, and is " + source.baud() + " its baud rate?");
+        }
+        if (!remark.isEmpty()) {
+            talk.say("note: " + remark);
+        }
+        result.put("remark", remark);
+        result.put("exitCode", exit);
+        talk.object(result);
+        return exit;
+    }
+
+    private Optional<LatencyBudget> latency(ActivityView.Watching watching, Snapshot last) {
+        if (source.source().kind() == Source.Kind.TAKE
+                || watching.ratePerS() <= 0
+                || watching.guesses().isEmpty()
+                || last.lines() == 0) {
+            return Optional.empty();
+        }
+        Sensor sensor = Sensor.of(
+                watching.guesses().get(0).spec(),
+                handspan.instrument.sensor.Air.USUAL,
+                Instrument.USUAL_REFERENCE_VOLTS);
+        double characters = last.bytes() / (double) last.lines();
+        return Optional.of(
+                LatencyBudget.of(sensor.measuringMs(), watching.ratePerS(), characters, source.baud(), 0, false));
+    }
+}
