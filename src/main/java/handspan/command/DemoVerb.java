@@ -83,7 +83,7 @@ final class DemoVerb extends Verb {
         talk.say("");
         talk.say("Summary");
         talk.say("   held notes lie " + Figures.text(passage.stillErrorCents(), 1)
-                + " cents off the true hand on average (the zone's ends are good for "
+                + " cents rms off the true hand (the zone's ends are good for "
                 + Figures.text(RoomSummary.worstEndCents(profile), 1)
                 + "; the rest is the simulated sensor's own bend, up to 5 mm, which two ends can't see)");
         talk.say("   sound follows the hand by " + Figures.text(passage.totalLagMs(), 0) + " ms in all");

@@ -54,7 +54,10 @@ public final class OneEuro {
         speed.reset();
     }
 
-    /** Smoothed speed in mm/s. */
+    /**
+     * The smoothed speed that steers the cut-off, mm/s. Being taken against the last output, it is larger than the
+     * hand's own wherever the output lags: on a steady move by the factor 1 / share of the one-pole.
+     */
     public double speedMmPerS() {
         return speed.hasValue() ? speed.value() : 0;
     }

@@ -41,6 +41,8 @@ public record SmoothSettings(double minCutoffHz, double betaHzPerMmPerS, double 
         double effectiveHz = OnePole.cutoffHz(share, intervalS);
         double minCutoffHz = effectiveHz / (1 + NOISE_RISE);
         double speedShare = OnePole.share01(SPEED_CUTOFF_HZ, intervalS);
+        // as if each difference were new noise: twice too much, so that the cut-off rises by half that share only;
+        // the rest is room for its being highest just when the noise is
         double speedNoise = noiseMm * ratePerS * Math.sqrt(2 * speedShare / (2 - speedShare));
         // the mean of |v| of normal noise is 0.8 of its standard deviation
         double beta = speedNoise <= 0 ? MOST_BETA : NOISE_RISE * minCutoffHz / (0.8 * speedNoise);

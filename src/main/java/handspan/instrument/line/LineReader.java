@@ -80,7 +80,7 @@ public final class LineReader {
 
     private @Nullable Reading byPosition(long timeNanos) {
         boolean byField = shape.matching() == LineShape.Matching.BY_FIELD;
-        if ((byField ? tokens.fields() : tokens.count()) != shape.fieldCount()) {
+        if (!(byField ? hasTheFields() : tokens.count() == shape.fieldCount())) {
             return reject(Rejection.OTHER_COUNT);
         }
         double[] values = new double[keys.length];
@@ -97,6 +97,12 @@ public final class LineReader {
             present |= tokens.isMissing(number) ? 0 : 1L << slot;
         }
         return new Reading(timeNanos, values, present);
+    }
+
+    /** The empty last field of a line is one more field where the shape has it: that number is missing. */
+    private boolean hasTheFields() {
+        int more = shape.fieldCount() - tokens.fields();
+        return more == 0 || (more == 1 && tokens.endsEmpty());
     }
 
     private @Nullable Reading reject(Rejection reason) {

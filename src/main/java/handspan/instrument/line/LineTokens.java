@@ -9,7 +9,6 @@ package handspan.instrument.line;
  * known unit after a number, or letters glued to it; the separator. All other characters are passed over.
  */
 final class LineTokens {
-    private static final double[] POWERS = new double[23];
     private static final String[] UNITS = {
         "mm",
         "cm",
@@ -33,14 +32,6 @@ final class LineTokens {
     };
     private static final String[] HOLES = {"nan", "inf", "infinity", "ovf", "null", "none"};
 
-    static {
-        double power = 1;
-        for (int i = 0; i < POWERS.length; i++) {
-            POWERS[i] = power;
-            power *= 10;
-        }
-    }
-
     private byte[] line = new byte[0];
     private int length;
     private byte separator;
@@ -48,6 +39,7 @@ final class LineTokens {
 
     private int count;
     private int fields;
+    private boolean endsEmpty;
     private final double[] value = new double[LineShape.MOST_SLOTS];
     private final boolean[] missing = new boolean[LineShape.MOST_SLOTS];
     private final int[] field = new int[LineShape.MOST_SLOTS];
@@ -73,6 +65,7 @@ final class LineTokens {
         decimalComma = commaIsPoint;
         this.count = 0;
         fields = 1;
+        endsEmpty = false;
         openNumber = -1;
         dropPending();
         int at = 0;
@@ -91,6 +84,7 @@ final class LineTokens {
         if (b == separator && b != ' ') {
             closeField();
             if (restIsBlank(at + 1)) {
+                endsEmpty = true;
                 return length;
             }
             fields++;
@@ -146,7 +140,7 @@ final class LineTokens {
         if (count == LineShape.MOST_SLOTS) {
             return false;
         }
-        double number = hole ? 0 : parse(from, to);
+        double number = hole ? 0 : Decimal.parse(line, from, to);
         boolean absent = hole || !Double.isFinite(number);
         value[count] = absent ? 0 : number;
         missing[count] = absent;
@@ -236,60 +230,6 @@ final class LineTokens {
         return at;
     }
 
-    /**
-     * Exact for up to 18 digits and small exponents, as board programs print them; else within a few units of the last
-     * place.
-     */
-    private double parse(int from, int to) {
-        long mantissa = 0;
-        int exponent = 0;
-        int digits = 0;
-        boolean fraction = false;
-        boolean negative = false;
-        for (int at = from; at < to; at++) {
-            byte b = line[at];
-            if (b == '-') {
-                negative = true;
-            } else if (isDigit(b)) {
-                if (digits < 18) {
-                    mantissa = 10 * mantissa + (b - '0');
-                    digits += mantissa == 0 ? 0 : 1;
-                    exponent -= fraction ? 1 : 0;
-                } else {
-                    exponent += fraction ? 0 : 1;
-                }
-            } else if (b == 'e' || b == 'E') {
-                exponent += exponentOf(at + 1, to);
-                break;
-            } else if (b != '+') {
-                fraction = true;
-            }
-        }
-        double number = scaled(mantissa, exponent);
-        return negative ? -number : number;
-    }
-
-    private int exponentOf(int from, int to) {
-        int exponent = 0;
-        for (int at = from; at < to; at++) {
-            if (isDigit(line[at]) && exponent < 10_000) {
-                exponent = 10 * exponent + (line[at] - '0');
-            }
-        }
-        return line[from] == '-' ? -exponent : exponent;
-    }
-
-    private static double scaled(long mantissa, int exponent) {
-        if (exponent == 0 || mantissa == 0) {
-            return mantissa;
-        }
-        int size = Math.abs(exponent);
-        if (size < POWERS.length) {
-            return exponent < 0 ? mantissa / POWERS[size] : mantissa * POWERS[size];
-        }
-        return exponent < 0 ? mantissa / Math.pow(10, size) : mantissa * Math.pow(10, size);
-    }
-
     private boolean isFollowedByColon(int from) {
         int at = from;
         while (at < length && line[at] == ' ') {
@@ -355,6 +295,11 @@ final class LineTokens {
         return fields;
     }
 
+    /** Whether the line ends with a separator: with an empty last field. */
+    boolean endsEmpty() {
+        return endsEmpty;
+    }
+
     double value(int number) {
         return value[number];
     }
@@ -365,10 +310,6 @@ final class LineTokens {
 
     int field(int number) {
         return field[number];
-    }
-
-    boolean hasLabel(int number) {
-        return labelFrom[number] >= 0;
     }
 
     String label(int number) {

@@ -40,7 +40,7 @@ public final class ShapeLearner {
         return List.copyOf(lines);
     }
 
-    /** What the lines so far have in common; empty when none holds a number. */
+    /** What the lines so far have in common; empty when none holds a number, or no label comes twice. */
     public Optional<LineShape> learn() {
         char separator = separator();
         boolean decimalComma =
@@ -58,7 +58,7 @@ public final class ShapeLearner {
                 .reduce((a, b) -> b.getValue().size() > a.getValue().size() ? b : a)
                 .orElseThrow();
         if (most.getKey().equals(LABELLED)) {
-            return Optional.of(byLabel(separator, decimalComma));
+            return byLabel(separator, decimalComma);
         }
         return Optional.of(like(most.getValue().get(0), separator, decimalComma));
     }
@@ -76,8 +76,13 @@ public final class ShapeLearner {
         return ' ';
     }
 
+    /** Whether it stands between two other characters: at the end of a line it may close a frame. */
     private static boolean holds(byte[] line, char wanted) {
-        for (int i = 1; i < line.length; i++) {
+        int last = line.length - 1;
+        while (last > 0 && line[last] <= ' ' && line[last] >= 0) {
+            last--;
+        }
+        for (int i = 1; i < last; i++) {
             if (line[i] == wanted) {
                 return true;
             }
@@ -114,7 +119,7 @@ public final class ShapeLearner {
         return labels.size() == tokens.count() ? LABELLED : "P" + tokens.fields() + " " + all;
     }
 
-    private LineShape byLabel(char separator, boolean decimalComma) {
+    private Optional<LineShape> byLabel(char separator, boolean decimalComma) {
         Map<String, LineShape.Slot> slots = new LinkedHashMap<>();
         Map<String, Integer> seen = new LinkedHashMap<>();
         int most = 0;
@@ -137,8 +142,9 @@ public final class ShapeLearner {
                 kept.add(new LineShape.Slot(slot.label(), slot.unit(), kept.size()));
             }
         });
-        List<LineShape.Slot> chosen = kept.isEmpty() ? List.copyOf(slots.values()) : kept;
-        return new LineShape(separator, decimalComma, LineShape.Matching.BY_LABEL, most, chosen);
+        return kept.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LineShape(separator, decimalComma, LineShape.Matching.BY_LABEL, most, kept));
     }
 
     private LineShape like(byte[] line, char separator, boolean decimalComma) {

@@ -78,15 +78,18 @@ public final class ChannelProposer {
         String unit = slot.unit().toLowerCase(Locale.ROOT);
         String name = shape.nameOf(i);
         boolean echo = label.contains("echo") || label.equals("us") || label.contains("sonar");
-        if (unit.equals("us") || unit.endsWith("\u00b5s") || label.equals("us") || label.contains("echo")) {
-            return sure(name, SensorKind.ECHO, Unit.US, "its label or unit says microseconds of echo");
-        }
         if (unit.equals("mm") || unit.equals("cm") || unit.startsWith("in")) {
             Unit length = unit.equals("mm") ? Unit.MM : unit.equals("cm") ? Unit.CM : Unit.IN;
             SensorKind kind = echo && length != Unit.MM ? SensorKind.ECHO : SensorKind.DISTANCE;
             return sure(name, kind, length, "its unit says " + length.word());
         }
+        if (unit.equals("us") || unit.endsWith("\u00b5s") || label.equals("us") || label.contains("echo")) {
+            return sure(name, SensorKind.ECHO, Unit.US, "its label or unit says microseconds of echo");
+        }
         if (label.startsWith("l") || label.contains("light") || label.contains("lux")) {
+            if (unit.equals("v") && !label.startsWith("le")) {
+                return sure(name, SensorKind.PHOTORESISTOR, Unit.V, "its label speaks of light; " + span(i));
+            }
             if (most[i] <= 4095 && !label.startsWith("le")) {
                 return sure(name, SensorKind.PHOTORESISTOR, counts(i), "its label speaks of light; " + span(i));
             }

@@ -2,6 +2,7 @@ package handspan.instrument.survey;
 
 import handspan.number.fit.Noise;
 import handspan.number.fit.Robust;
+import java.util.Arrays;
 
 /**
  * The longest stretch of a series in which the thing measured stood still: blocks of half a second whose medians stay
@@ -31,12 +32,15 @@ record StillStretch(int from, int to) {
         double limit = slack;
         for (int b = 0; b < blocks; b++) {
             double[] readings = series.readings(b * block, (b + 1) * block);
-            boolean seen = readings.length >= block / 2 && readings.length >= 2;
+            boolean enough = readings.length >= block / 2 && readings.length >= 2;
+            double allowed =
+                    enough ? Math.max(slack, NOISE_TIMES * Noise.of(readings).white()) : slack;
+            boolean seen = enough && drift(readings) <= allowed;
             double median = seen ? Robust.median(readings) : Double.NaN;
             if (!seen || Double.isNaN(reference) || Math.abs(median - reference) > limit) {
                 start = b;
                 reference = median;
-                limit = seen ? Math.max(slack, NOISE_TIMES * Noise.of(readings).white()) : slack;
+                limit = allowed;
             } else if ((b + 1 - start) * block > best.to - best.from) {
                 best = new StillStretch(start * block, (b + 1) * block);
             }
@@ -45,7 +49,11 @@ record StillStretch(int from, int to) {
         return throughout ? new StillStretch(best.from, series.size()) : best;
     }
 
-    boolean isEmpty() {
-        return to <= from;
+    /** From the first half of a block to the second: a hand that turns back gives two blocks of equal medians. */
+    private static double drift(double[] readings) {
+        int half = readings.length / 2;
+        double first = Robust.median(Arrays.copyOfRange(readings, 0, half));
+        double second = Robust.median(Arrays.copyOfRange(readings, half, readings.length));
+        return Math.abs(second - first);
     }
 }

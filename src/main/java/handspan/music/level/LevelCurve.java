@@ -10,7 +10,7 @@ import handspan.number.units.Decibels;
  * @param ceilingDb level at the loud end and never passed, above the floor, at most 0
  * @param knee01 place of the floor, counted from the quiet end, 0..0.5
  * @param loudFar whether the far end of the zone is the loud one
- * @param riseDbPerMs how fast level may rise, above 0
+ * @param riseDbPerMs how fast level may rise, above 0, at most 1000
  */
 public record LevelCurve(double floorDb, double ceilingDb, double knee01, boolean loudFar, double riseDbPerMs) {
     /** -60 to -6 dB, loud at the far end, up in a twentieth of a second. */
@@ -46,7 +46,9 @@ public record LevelCurve(double floorDb, double ceilingDb, double knee01, boolea
         if (up < knee01) {
             return Decibels.gain(floorDb) * up / knee01;
         }
-        return Decibels.gain(floorDb + (ceilingDb - floorDb) * (up - knee01) / (1 - knee01));
+        double levelDb = floorDb + (ceilingDb - floorDb) * (up - knee01) / (1 - knee01);
+        // rounding alone would pass the ceiling by a few units of the last place
+        return Decibels.gain(Math.min(levelDb, ceilingDb));
     }
 
     /** Amplitude of the ceiling. */

@@ -26,10 +26,10 @@ public final class NoteName {
     public static int parse(String name) {
         int end = accidentalsEnd(name);
         try {
-            int octave = Integer.parseInt(name.substring(end));
-            int key = letterKey(name, end) + 12 * (octave + 1);
+            long octave = Integer.parseInt(name.substring(end));
+            long key = letterKey(name, end) + 12 * (octave + 1);
             if (key >= 0 && key <= 127) {
-                return key;
+                return (int) key;
             }
         } catch (NumberFormatException e) {
             throw wrong(name, e);

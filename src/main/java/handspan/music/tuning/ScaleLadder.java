@@ -88,12 +88,15 @@ public final class ScaleLadder {
         return note;
     }
 
-    /** Width of the narrowest inner cell, or of the only gap, in key numbers; infinite for a single note. */
+    /**
+     * Twice the shortest way from a note to a boundary of its cell, which is the narrowest gap between two notes, in
+     * key numbers; infinite for a single note. Cells of uneven scales are lopsided: their whole width would promise
+     * more.
+     */
     public double narrowestCell() {
         double narrowest = Double.POSITIVE_INFINITY;
         for (int i = 1; i < keys.length; i++) {
-            double above = i == keys.length - 1 ? keys[i] - keys[i - 1] : 0.5 * (keys[i + 1] - keys[i - 1]);
-            narrowest = Math.min(narrowest, Math.min(keys[i] - keys[i - 1], above));
+            narrowest = Math.min(narrowest, keys[i] - keys[i - 1]);
         }
         return narrowest;
     }

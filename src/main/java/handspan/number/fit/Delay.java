@@ -28,22 +28,23 @@ public final class Delay {
                 best = lag;
             }
         }
-        if (best == 0 || best == longest) {
+        if (best == longest) {
             return best;
         }
-        double before = difference[best - 1];
+        // one sample ahead serves only to refine a delay of less than half a sample
+        double before = best == 0 ? meanSquare(leader, follower, -1, longest) : difference[best - 1];
         double at = difference[best];
         double after = difference[best + 1];
         double bend = before - 2 * at + after;
-        return bend <= 0 ? best : best + 0.5 * (before - after) / bend;
+        return bend <= 0 ? best : Math.max(0, best + 0.5 * (before - after) / bend);
     }
 
     private static double meanSquare(double[] leader, double[] follower, int lag, int longest) {
         double sum = 0;
-        for (int i = longest; i < follower.length; i++) {
+        for (int i = longest; i < follower.length - 1; i++) {
             double difference = follower[i] - leader[i - lag];
             sum += difference * difference;
         }
-        return sum / (follower.length - longest);
+        return sum / (follower.length - 1 - longest);
     }
 }

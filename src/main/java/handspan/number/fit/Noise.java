@@ -16,14 +16,17 @@ import org.hipparchus.stat.StatUtils;
 public record Noise(double deviation, double white, double step, double median, double mean, int kept, int rejected) {
     private static final double LIMIT = 3;
 
+    /** More than this share away from a median that most readings hit exactly are steps of the sensor, not outliers. */
+    private static final double MOST_OUTLIERS01 = 0.05;
+
     /**
      * Measures readings in the order they came.
      *
      * @param readings at least 2
      */
     public static Noise of(double[] readings) {
+        double[] kept = keptOf(readings);
         double step = Robust.smallestStep(readings);
-        double[] kept = keptOf(readings, step);
         double floor = step / Math.sqrt(12);
         double deviation = kept.length < 2 ? 0 : Math.sqrt(StatUtils.variance(kept));
         return new Noise(
@@ -37,11 +40,18 @@ public record Noise(double deviation, double white, double step, double median, 
     }
 
     /** The readings that the rejection keeps, in their order. */
-    static double[] keptOf(double[] readings, double step) {
+    static double[] keptOf(double[] readings) {
         if (readings.length < 2) {
             throw new IllegalArgumentException(readings.length + " readings (at least 2): hold still for longer");
         }
-        return Robust.withoutOutliers(readings, LIMIT, step / Math.sqrt(12));
+        double step = Robust.smallestStep(readings);
+        double deviation = Robust.medianAbsoluteDeviation(readings, Robust.median(readings));
+        double[] close = Robust.withoutOutliers(readings, LIMIT, step / Math.sqrt(12));
+        if (deviation == 0 && readings.length - close.length <= MOST_OUTLIERS01 * readings.length) {
+            return close;
+        }
+        // each distance from the median hides up to half a step: the neighbouring steps are no outliers
+        return Robust.withoutOutliers(readings, LIMIT, Robust.MAD_TO_SD * (deviation + step / 2));
     }
 
     private static double white(double[] values) {

@@ -13,21 +13,34 @@ public record SteadyValue(double value, double standardUncertainty, Noise noise,
     private static final double MEDIAN_SPREAD = Math.sqrt(Math.PI / 2);
 
     /**
-     * Estimates from readings in the order they came. The median serves unless the step is larger than the noise, where
-     * it jumps between two steps: then the mean of what the rejection keeps.
+     * Estimates from readings in the order they came. The median serves where the steps of the sensor are fine against
+     * its scatter; else it jumps from step to step, and the mean of what the rejection keeps is better.
      *
      * @param readings at least 2, of something held still
      */
     public static SteadyValue of(double[] readings) {
         Noise noise = Noise.of(readings);
-        double effective = Autocorrelation.effectiveSize(Noise.keptOf(readings, noise.step()));
-        // at the floor step/sqrt(12) or near it the steps, not the noise, decide
-        boolean coarse = noise.step() > noise.deviation();
-        double spread = coarse ? 1 : MEDIAN_SPREAD;
+        double effective = Autocorrelation.effectiveSize(Noise.keptOf(readings));
+        double ofMean = noise.deviation() / Math.sqrt(effective);
+        double ofMedian = MEDIAN_SPREAD * ofMean;
+        double resolution = noise.step() / Math.sqrt(12);
+        boolean coarse = noise.step() > noise.deviation() || resolution > ofMedian / 2;
         return new SteadyValue(
                 coarse ? noise.mean() : noise.median(),
-                spread * noise.deviation() / Math.sqrt(effective),
+                coarse ? Math.hypot(ofMean, hidden(noise)) : ofMedian,
                 noise,
                 effective);
+    }
+
+    /**
+     * What the mean of readings in steps q (above 0) can't see, because noise of standard deviation s does not carry
+     * them from step to step: at most {@code q / sqrt(12) exp(-2 (pi s / q)^2)}. Source: B. Widrow, I. Kollar,
+     * Quantization Noise, Cambridge 2008, moments of a quantized normal value (from memory); s by Sheppard's
+     * correction.
+     */
+    private static double hidden(Noise noise) {
+        double q = noise.step();
+        double variance = Math.max(0, noise.deviation() * noise.deviation() - q * q / 12);
+        return q / Math.sqrt(12) * Math.exp(-2 * Math.PI * Math.PI * variance / (q * q));
     }
 }

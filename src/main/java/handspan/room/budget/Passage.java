@@ -8,7 +8,7 @@ import org.hipparchus.stat.StatUtils;
  *
  * @param totalLagMs true hand to what was sent
  * @param rmsErrorCents of what was sent against the true hand at the same moment less the lag, over the whole passage
- * @param stillErrorCents mean error over the moments at which the true hand stood still
+ * @param stillErrorCents rms error over the moments at which the true hand stood still
  * @param jitterCents rms wobble about its mean while the hand stood still
  */
 public record Passage(double totalLagMs, double rmsErrorCents, double stillErrorCents, double jitterCents) {
@@ -37,7 +37,7 @@ public record Passage(double totalLagMs, double rmsErrorCents, double stillError
         return new Passage(
                 lag * sampleMs,
                 Math.sqrt(sum / count),
-                errors.length == 0 ? 0 : StatUtils.mean(errors),
+                errors.length == 0 ? 0 : Math.sqrt(StatUtils.sumSq(errors) / errors.length),
                 wobble(sentCents, still));
     }
 

