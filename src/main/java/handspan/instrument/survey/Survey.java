@@ -5,6 +5,7 @@ import handspan.instrument.line.Reading;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Sensor;
 import handspan.number.fit.Noise;
+import handspan.number.fit.Robust;
 import handspan.number.units.Nanos;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,7 +91,8 @@ public final class Survey {
         if (held.length < 2) {
             return Judgement.nothingHeld(spec, numbers.size(), ratePerS());
         }
-        Noise noise = Noise.of(held);
+        double step = Robust.smallestStep(numbers.readings(0, numbers.size()));
+        Noise noise = Noise.of(held, step);
         double dropouts01 = 1 - held.length / (double) (still.to() - still.from());
         return Judgement.of(
                 spec, sensor, numbers.size(), held.length, noise, mmPerUnit, ratePerS(), dropouts01, repeats01(held));

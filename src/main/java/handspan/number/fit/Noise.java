@@ -25,8 +25,19 @@ public record Noise(double deviation, double white, double step, double median, 
      * @param readings at least 2
      */
     public static Noise of(double[] readings) {
-        double[] kept = keptOf(readings);
-        double step = Robust.smallestStep(readings);
+        return of(readings, 0);
+    }
+
+    /**
+     * Measures readings of a sensor whose step has been seen before: a wild reading among equal ones can't pose as a
+     * step then.
+     *
+     * @param readings at least 2
+     * @param knownStep the step in which the sensor counts; 0 when it is not known
+     */
+    public static Noise of(double[] readings, double knownStep) {
+        double step = step(readings, knownStep);
+        double[] kept = keptOf(readings, step);
         double floor = step / Math.sqrt(12);
         double deviation = kept.length < 2 ? 0 : Math.sqrt(StatUtils.variance(kept));
         return new Noise(
@@ -39,12 +50,20 @@ public record Noise(double deviation, double white, double step, double median, 
                 readings.length - kept.length);
     }
 
+    /** The step that these readings show, or the known one where it is finer or they show none. */
+    static double step(double[] readings, double knownStep) {
+        double seen = Robust.smallestStep(readings);
+        if (knownStep <= 0) {
+            return seen;
+        }
+        return seen > 0 ? Math.min(seen, knownStep) : knownStep;
+    }
+
     /** The readings that the rejection keeps, in their order. */
-    static double[] keptOf(double[] readings) {
+    static double[] keptOf(double[] readings, double step) {
         if (readings.length < 2) {
             throw new IllegalArgumentException(readings.length + " readings (at least 2): hold still for longer");
         }
-        double step = Robust.smallestStep(readings);
         double deviation = Robust.medianAbsoluteDeviation(readings, Robust.median(readings));
         double[] close = Robust.withoutOutliers(readings, LIMIT, step / Math.sqrt(12));
         if (deviation == 0 && readings.length - close.length <= MOST_OUTLIERS01 * readings.length) {

@@ -19,8 +19,18 @@ public record SteadyValue(double value, double standardUncertainty, Noise noise,
      * @param readings at least 2, of something held still
      */
     public static SteadyValue of(double[] readings) {
-        Noise noise = Noise.of(readings);
-        double effective = Autocorrelation.effectiveSize(Noise.keptOf(readings));
+        return of(readings, 0);
+    }
+
+    /**
+     * Estimates from readings of a sensor whose step has been seen before.
+     *
+     * @param readings at least 2, of something held still
+     * @param knownStep the step in which the sensor counts; 0 when it is not known
+     */
+    public static SteadyValue of(double[] readings, double knownStep) {
+        Noise noise = Noise.of(readings, knownStep);
+        double effective = Autocorrelation.effectiveSize(Noise.keptOf(readings, noise.step()));
         double ofMean = noise.deviation() / Math.sqrt(effective);
         double ofMedian = MEDIAN_SPREAD * ofMean;
         double resolution = noise.step() / Math.sqrt(12);

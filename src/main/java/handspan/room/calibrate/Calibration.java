@@ -101,12 +101,12 @@ public final class Calibration {
             capture(new Done(step, Optional.empty(), Optional.empty()), channel, timeNanos);
             return;
         }
-        HoldJudge.Verdict verdict = channel.judge.judge(channel.window, lastOf(step.hand()));
+        HoldJudge.Verdict verdict = channel.judge.judge(channel.window, lastOf(step.hand()), channel.resolution.step());
         if (verdict.held().isEmpty()) {
             remind(step, verdict, timeNanos);
             return;
         }
-        Hold hold = Holds.of(step, verdict.held().get(), channel.resolution.step());
+        Hold hold = Holds.of(step, verdict.held().get());
         capture(new Done(step, Optional.of(hold), verdict.held()), channel, timeNanos);
     }
 

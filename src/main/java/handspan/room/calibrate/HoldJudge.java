@@ -56,8 +56,9 @@ final class HoldJudge {
      *
      * @param window the readings, in the sensor's physical unit
      * @param previous this hand's previous hold; empty when this is its first
+     * @param step in which the sensor counts, as far as it has been seen; else 0
      */
-    Verdict judge(HoldWindow window, Optional<SteadyValue> previous) {
+    Verdict judge(HoldWindow window, Optional<SteadyValue> previous, double step) {
         double[] readings = window.readings();
         if (window.missing01() > HoldRules.ABSENT01) {
             return notYet(Why.NO_HAND, "no hand seen");
@@ -70,7 +71,7 @@ final class HoldJudge {
                             Figures.percent(window.missing01())
                                     + " of readings missing: roll the sleeve up, palm flat");
         }
-        Noise noise = Noise.of(readings);
+        Noise noise = Noise.of(readings, step);
         double moved = drift(readings);
         double scatter = SCATTER_TIMES * noise.white() / Math.sqrt(readings.length / 3.0);
         double most = Math.max(unit(rules.stillMm()), scatter);
@@ -94,7 +95,7 @@ final class HoldJudge {
                         "no move seen: " + text(way) + " from the last hold (at least " + text(needed) + ")");
             }
         }
-        return new Verdict(Optional.of(SteadyValue.of(readings)), Why.NONE, "");
+        return new Verdict(Optional.of(SteadyValue.of(readings, step)), Why.NONE, "");
     }
 
     private static Verdict notYet(Why why, String reason) {

@@ -7,23 +7,14 @@ import handspan.room.Hold;
 final class Holds {
     private Holds() {}
 
-    /**
-     * A hold. Where the noise does not dither the sensor's step, the step's own uncertainty of {@code step / sqrt(12)}
-     * comes on top (JCGM 100:2008, F.2.2.1: an even distribution over a resolution step).
-     *
-     * @param step asked for
-     * @param value what was held
-     * @param resolution step in which the sensor counts, in its physical unit; 0 where it is not known or not even
-     */
-    static Hold of(Step step, SteadyValue value, double resolution) {
-        double stepDeviation = resolution / Math.sqrt(12);
-        boolean dithered = value.noise().deviation() > resolution / 2;
+    /** A hold; its noise is the fast part, never under that of the sensor's step. */
+    static Hold of(Step step, SteadyValue value) {
         return new Hold(
                 step.kind(),
                 step.hand(),
                 value.value(),
-                dithered ? value.standardUncertainty() : Math.hypot(value.standardUncertainty(), stepDeviation),
-                Math.max(value.noise().white(), stepDeviation),
+                value.standardUncertainty(),
+                Math.max(value.noise().white(), value.noise().step() / Math.sqrt(12)),
                 value.noise().kept());
     }
 }

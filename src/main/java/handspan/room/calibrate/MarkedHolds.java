@@ -29,6 +29,7 @@ public final class MarkedHolds {
     private final List<Mark> marks;
     private final List<List<Double>> values = new ArrayList<>();
     private final int[] seen;
+    private final double[] steps;
     private final Map<HandRole, Channel> channels = new EnumMap<>(HandRole.class);
 
     /**
@@ -50,6 +51,7 @@ public final class MarkedHolds {
             @Nullable Sensor levelSensor) {
         this.marks = List.copyOf(marks);
         this.seen = new int[marks.size()];
+        this.steps = new double[marks.size()];
         marks.forEach(mark -> values.add(new ArrayList<>()));
         channels.put(
                 HandRole.PITCH, new Channel(shape.indexOf(pitch.channel()), pitchSensor, new Resolution(pitchSensor)));
@@ -70,17 +72,18 @@ public final class MarkedHolds {
             if (valid) {
                 channel.resolution.onReading(physical);
             }
-            take(hand, valid, physical, reading.timeNanos());
+            take(hand, valid, physical, channel.resolution.step(), reading.timeNanos());
         });
     }
 
-    private void take(HandRole hand, boolean valid, double physical, long timeNanos) {
+    private void take(HandRole hand, boolean valid, double physical, double step, long timeNanos) {
         for (int i = 0; i < marks.size(); i++) {
             Mark mark = marks.get(i);
             if (mark.step().hand() == hand && timeNanos >= mark.fromNanos() && timeNanos <= mark.toNanos()) {
                 seen[i]++;
                 if (valid) {
                     values.get(i).add(physical);
+                    steps[i] = step;
                 }
             }
         }
@@ -95,9 +98,7 @@ public final class MarkedHolds {
             boolean nobody = readings.length < 2 || readings.length < (1 - HoldRules.ABSENT01) * seen[i];
             if (!nobody) {
                 Step step = marks.get(i).step();
-                Channel channel = channels.get(step.hand());
-                double resolution = channel == null ? 0 : channel.resolution.step();
-                holds.add(Holds.of(step, SteadyValue.of(readings), resolution));
+                holds.add(Holds.of(step, SteadyValue.of(readings, steps[i])));
             }
         }
         return holds;

@@ -134,4 +134,26 @@ class NoiseTest {
         Arrays.setAll(readings, i -> stepMm * Math.rint((centreMm + TRUE_MM * random.nextGaussian()) / stepMm));
         return readings;
     }
+
+    /** Whole centimetres, all alike but for one ghost of an echo: no step of 310 mm, and no noise of half of that. */
+    @Test
+    void aGhostAmongEqualReadingsIsNoStepWhereTheStepIsKnown() {
+        double[] readings = new double[36];
+        java.util.Arrays.fill(readings, 90);
+        readings[11] = 400;
+        Noise noise = Noise.of(readings, 10);
+        assertEquals(10, noise.step(), 1e-12);
+        assertEquals(1, noise.rejected());
+        assertEquals(10 / Math.sqrt(12), noise.deviation(), 1e-12);
+        assertEquals(90, noise.median(), 1e-12);
+    }
+
+    @Test
+    void equalReadingsOfASensorWithAKnownStepAreUncertainByThatStep() {
+        double[] readings = new double[36];
+        java.util.Arrays.fill(readings, 90);
+        // a half-width of 5 spread evenly is 5/sqrt(3) = 2.887: JCGM 100:2008, 4.3.7
+        assertEquals(2.887, SteadyValue.of(readings, 10).standardUncertainty(), 0.05);
+        assertEquals(0, SteadyValue.of(readings, 0).standardUncertainty(), 1e-12);
+    }
 }
