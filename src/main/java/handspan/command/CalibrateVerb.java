@@ -10,8 +10,6 @@ import handspan.live.session.LinkState;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
-import handspan.outside.take.RecordingTap;
-import handspan.outside.take.TakeException;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
@@ -22,6 +20,7 @@ import handspan.room.calibrate.Fit;
 import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Outcome;
 import handspan.room.calibrate.Step;
+import handspan.wiring.Recording;
 import handspan.wiring.Source;
 import handspan.wiring.TakeHolds;
 import java.io.IOException;
@@ -116,7 +115,7 @@ final class CalibrateVerb extends Verb {
 
     private Optional<Outcome> led(Talk talk, Air air, HoldRules rules)
             throws UsageException, LinkException, IOException, ProfileException {
-        try (RecordingTap recording = openRecording();
+        try (Recording recording = openRecording();
                 Known known = Known.open(source, talk, true, recording);
                 Keys keys = Keys.read(talk, parent().in())) {
             Instrument instrument = known.instrument();
@@ -150,7 +149,7 @@ final class CalibrateVerb extends Verb {
         }
     }
 
-    private Outcome fromTake(Talk talk, Air air) throws UsageException, LinkException, TakeException, ProfileException {
+    private Outcome fromTake(Talk talk, Air air) throws UsageException, LinkException, IOException, ProfileException {
         Instrument instrument;
         try (Known known = Known.open(source, talk, true, null)) {
             instrument = known.instrument();
@@ -241,12 +240,12 @@ final class CalibrateVerb extends Verb {
         return fields;
     }
 
-    private @Nullable RecordingTap openRecording() throws IOException {
+    private @Nullable Recording openRecording() throws IOException {
         Path file = record;
         if (file == null) {
             return null;
         }
-        return new RecordingTap(Takes.writer(file, source));
+        return Takes.into(file, source);
     }
 
     private static OptionalDouble optional(@Nullable Double value) {

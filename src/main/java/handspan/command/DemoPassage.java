@@ -4,31 +4,22 @@ import handspan.live.path.PathSettings;
 import handspan.live.path.TargetStatus;
 import handspan.live.session.Command;
 import handspan.live.session.LinkException;
-import handspan.music.send.SendTarget;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.PitchCurve;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Decibels;
 import handspan.number.units.Nanos;
-import handspan.outside.osc.OscReceiver;
-import handspan.outside.osc.ReceiverStatus;
-import handspan.outside.simulate.Cue;
-import handspan.outside.simulate.PassageNote;
-import handspan.outside.simulate.PlayerHand;
-import handspan.outside.simulate.SimulatedHand;
-import handspan.outside.simulate.Stage;
-import handspan.outside.take.TakeException;
 import handspan.profile.RoomProfile;
 import handspan.room.budget.Passage;
 import handspan.show.chart.PassageTrace;
 import handspan.wiring.FrameLog;
+import handspan.wiring.Loopback;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Simulation;
 import handspan.wiring.Targets;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -86,16 +77,13 @@ final class DemoPassage {
     }
 
     /** By the clock, through real datagrams. */
-    Played play() throws LinkException, TakeException, IOException {
-        ReceivedSound received = new ReceivedSound(profile.send().lines());
+    Played play() throws LinkException, IOException {
         TargetStatus target;
         Simulation simulation;
         long startNanos;
         long endNanos;
-        ReceiverStatus receiver;
-        try (OscReceiver loopback = OscReceiver.open(0, Rigs.CLOCK, received::onMessage)) {
-            SendTarget to = SendTarget.parse("udp:127.0.0.1:" + loopback.port());
-            RoomProfile here = profile.with(profile.send().to(List.of(to)));
+        try (Loopback loopback = Loopback.open(profile.send().lines())) {
+            RoomProfile here = profile.with(profile.send().to(List.of(loopback.target())));
             try (Targets targets = Targets.open(here.send())) {
                 try (Rig rig = Rigs.open(
                         stage.source(),
@@ -106,56 +94,33 @@ final class DemoPassage {
                     simulation = rig.simulation().orElseThrow();
                     rig.submit(new Command.Play(here, tuning, PathSettings.USUAL.muted(false)));
                     startNanos = Rigs.CLOCK.getAsLong();
-                    long over = simulation.play(notes(simulation), startNanos);
-                    simulation.instrument().player().react(Cue.of(Cue.Kind.REST, PlayerHand.PITCH), over);
+                    List<Double> places =
+                            Arrays.stream(KEYS).mapToObj(curve::place01).toList();
+                    long over = simulation.play(places, HOLD_SECONDS, LAST_SECONDS, startNanos);
+                    simulation.leave(over);
                     endNanos = over + Nanos.ofSeconds(AFTER_SECONDS);
                     rig.follow(snapshot -> snapshot.timeNanos() < endNanos);
                 }
                 target = targets.status().get(0);
             }
-            receiver = settled(loopback, target.sent());
+            loopback.await(target.sent());
+            PassageTrace trace = trace(simulation, loopback, startNanos, endNanos);
+            return new Played(
+                    trace,
+                    measure(simulation, trace, startNanos),
+                    target.sent(),
+                    loopback.packets(),
+                    loopback.messages(),
+                    loopback.malformed());
         }
-        PassageTrace trace = trace(simulation, received, startNanos, endNanos);
-        return new Played(
-                trace,
-                measure(simulation, trace, startNanos),
-                target.sent(),
-                receiver.packets(),
-                receiver.messages(),
-                receiver.malformed());
-    }
-
-    /** Waits a little for datagrams still under way. */
-    private static ReceiverStatus settled(OscReceiver loopback, long expected) {
-        try {
-            for (int waited = 0; waited < 200 && loopback.status().packets() < expected; waited++) {
-                Thread.sleep(5);
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        return loopback.status();
-    }
-
-    private List<PassageNote> notes(Simulation simulation) {
-        Stage places = simulation.instrument().player().stage(PlayerHand.PITCH);
-        List<PassageNote> notes = new ArrayList<>();
-        for (int i = 0; i < KEYS.length; i++) {
-            double mm = places.nearMm() + curve.place01(KEYS[i]) * (places.farMm() - places.nearMm());
-            notes.add(new PassageNote(mm, i == KEYS.length - 1 ? LAST_SECONDS : HOLD_SECONDS));
-        }
-        return notes;
     }
 
     /** Key number that the true hand means: its true place between the true places of near and far. */
     private double trueKey(Simulation simulation, double mm) {
-        Stage places = simulation.instrument().player().stage(PlayerHand.PITCH);
-        double place = (mm - places.nearMm()) / (places.farMm() - places.nearMm());
-        return curve.key(place) + tuning.shiftKeys();
+        return curve.key(simulation.truePlace(mm)) + tuning.shiftKeys();
     }
 
-    private PassageTrace trace(Simulation simulation, ReceivedSound received, long startNanos, long endNanos) {
-        SimulatedHand hand = simulation.instrument().player().hand(PlayerHand.PITCH);
+    private PassageTrace trace(Simulation simulation, Loopback received, long startNanos, long endNanos) {
         int count = (int) (Nanos.toMs(endNanos - startNanos) / SAMPLE_MS);
         double[] timesS = new double[count];
         double[] trueKeys = new double[count];
@@ -165,9 +130,9 @@ final class DemoPassage {
         for (int i = 0; i < count; i++) {
             long time = startNanos + Nanos.ofMs(i * SAMPLE_MS);
             timesS[i] = i * SAMPLE_MS / 1000;
-            double mm = hand.trueMm(time);
+            double mm = simulation.trueMm(time);
             boolean within = profile.room().pitch().zone().holds(mm);
-            trueKeys[i] = hand.presentAt(time) && within ? trueKey(simulation, mm) : Double.NaN;
+            trueKeys[i] = simulation.isHandThere(time) && within ? trueKey(simulation, mm) : Double.NaN;
             received.moveTo(time);
             sounding[i] = received.gain01() > 0;
             sentKeys[i] = received.pitchHz() > 0 ? tuning.reference().key(received.pitchHz()) : 0;
@@ -189,9 +154,8 @@ final class DemoPassage {
         double[] meant = cents(Arrays.copyOfRange(trace.trueKeys(), from, to));
         double[] sent = cents(Arrays.copyOfRange(trace.sentKeys(), from, to));
         boolean[] still = new boolean[to - from];
-        SimulatedHand hand = simulation.instrument().player().hand(PlayerHand.PITCH);
         for (int i = 0; i < still.length; i++) {
-            still[i] = stillFor(hand, startNanos + Nanos.ofMs((from + i) * SAMPLE_MS));
+            still[i] = stillFor(simulation, startNanos + Nanos.ofMs((from + i) * SAMPLE_MS));
         }
         return Passage.of(meant, sent, still, SAMPLE_MS);
     }
@@ -200,10 +164,10 @@ final class DemoPassage {
         return trace.sounding()[i] && !Double.isNaN(trace.trueKeys()[i]);
     }
 
-    private static boolean stillFor(SimulatedHand hand, long time) {
-        double here = hand.intendedMm(time);
+    private static boolean stillFor(Simulation hand, long time) {
+        double here = hand.meantMm(time);
         for (int agoMs = 0; agoMs <= SETTLED_MS; agoMs += 10) {
-            if (Math.abs(hand.intendedMm(time - Nanos.ofMs(agoMs)) - here) > STILL_MM) {
+            if (Math.abs(hand.meantMm(time - Nanos.ofMs(agoMs)) - here) > STILL_MM) {
                 return false;
             }
         }
@@ -217,20 +181,16 @@ final class DemoPassage {
     }
 
     /** As fast as the machine can: ten seconds of a hand held still in the middle of the zone. */
-    Stillness holdStill() throws LinkException, TakeException {
+    Stillness holdStill() throws LinkException, IOException {
         FrameLog log = new FrameLog();
         try (Rig rig = Rigs.open(
                 stage.source(), stage.fast(), profile.room().instrument().shape(), List.of(log), null)) {
             Simulation simulation = rig.simulation().orElseThrow();
             rig.submit(new Command.Play(profile, tuning, PathSettings.USUAL.muted(false)));
             long startNanos = rig.snapshot().timeNanos();
-            Stage places = simulation.instrument().player().stage(PlayerHand.PITCH);
-            double middle = (places.nearMm() + places.farMm()) / 2;
-            simulation.instrument().player().react(Cue.at(Cue.Kind.PLACE, PlayerHand.PITCH, middle), startNanos);
-            simulation.instrument().player().react(Cue.of(Cue.Kind.OPEN, PlayerHand.LEVEL), startNanos);
+            simulation.holdStill(0.5, startNanos);
             double wantedS = SETTLE_SECONDS + STILL_SECONDS;
             rig.follow(snapshot -> Nanos.toSeconds(snapshot.timeNanos() - startNanos) < wantedS);
-            SimulatedHand hand = simulation.instrument().player().hand(PlayerHand.PITCH);
             long fromNanos = startNanos + Nanos.ofSeconds(SETTLE_SECONDS);
             List<SoundFrame> frames = log.frames().stream()
                     .filter(frame -> frame.timeNanos() >= fromNanos && frame.hand())
@@ -239,7 +199,7 @@ final class DemoPassage {
                     .mapToDouble(frame -> tuning.reference().key(frame.pitchHz()))
                     .toArray();
             double[] meant = frames.stream()
-                    .mapToDouble(frame -> trueKey(simulation, hand.trueMm(frame.timeNanos())))
+                    .mapToDouble(frame -> trueKey(simulation, simulation.trueMm(frame.timeNanos())))
                     .toArray();
             return new Stillness(rms(cents(sent)), rms(cents(meant)));
         }

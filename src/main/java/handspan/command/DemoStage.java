@@ -9,10 +9,6 @@ import handspan.live.session.LinkException;
 import handspan.live.session.Snapshot;
 import handspan.music.tuning.Scales;
 import handspan.music.tuning.Tuning;
-import handspan.outside.take.RecordingTap;
-import handspan.outside.take.TakeException;
-import handspan.outside.take.TakeHeader;
-import handspan.outside.take.TakeWriter;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
@@ -23,12 +19,12 @@ import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Outcome;
 import handspan.wiring.Heard;
 import handspan.wiring.InstrumentFinder;
+import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -68,7 +64,7 @@ final class DemoStage {
         return out.resolve("calibration.take");
     }
 
-    List<ChannelReport> survey() throws LinkException, TakeException {
+    List<ChannelReport> survey() throws LinkException, IOException {
         Instrument instrument = InstrumentFinder.ofSimulation(source.name());
         try (Rig rig = Rigs.open(source, options, null, List.of(), null)) {
             rig.submit(new Command.Survey(instrument.channels(), instrument.sensors(Air.USUAL)));
@@ -83,9 +79,7 @@ final class DemoStage {
 
     RoomProfile calibrate() throws LinkException, IOException, ProfileException {
         Outcome outcome;
-        TakeHeader header =
-                new TakeHeader(Takes.now(), "Willowreach", source.text(), options.baud(), List.of("simulated"));
-        try (RecordingTap recording = new RecordingTap(new TakeWriter(Files.newOutputStream(take()), header));
+        try (Recording recording = Recording.into(take(), Takes.now(), "Willowreach", source, options.baud());
                 Rig rig = Rigs.open(source, options, null, List.of(), recording)) {
             Instrument instrument = InstrumentFinder.ofSimulation(source.name())
                     .withShape(Heard.on(rig).orElseThrow().shape());

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.survey.ChannelReport;
 import handspan.live.session.LinkException;
 import handspan.number.units.Figures;
-import handspan.outside.take.TakeException;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
 import handspan.room.budget.Passage;
@@ -44,7 +43,7 @@ final class DemoVerb extends Verb {
     long seed;
 
     @Override
-    int run(Talk talk) throws LinkException, TakeException, IOException, ProfileException {
+    int run(Talk talk) throws LinkException, IOException, ProfileException {
         Files.createDirectories(out);
         talk.say("Handspan demo: an invented instrument, the Willowreach, in an invented venue, Saltmill Hall.");
         talk.say("Instrument, player and room are simulated (seed " + seed + "); all the rest is the real thing.");

@@ -4,15 +4,15 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.live.session.LinkException;
-import handspan.outside.take.RecordingTap;
-import handspan.outside.take.TakeException;
 import handspan.profile.ProfileException;
 import handspan.wiring.Heard;
 import handspan.wiring.InstrumentFinder;
+import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -29,8 +29,8 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
      *
      * @param askWhenUnsure whether an unsure proposal is refused
      */
-    static Known open(SourceArguments arguments, Talk talk, boolean askWhenUnsure, @Nullable RecordingTap recording)
-            throws UsageException, LinkException, TakeException, ProfileException {
+    static Known open(SourceArguments arguments, Talk talk, boolean askWhenUnsure, @Nullable Recording recording)
+            throws UsageException, LinkException, IOException, ProfileException {
         Source source = arguments.source();
         SourceOptions options = arguments.options(false);
         Optional<Instrument> told = arguments.told();

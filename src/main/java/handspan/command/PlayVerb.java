@@ -18,9 +18,9 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Decibels;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
-import handspan.outside.take.RecordingTap;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
+import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
@@ -106,7 +106,7 @@ final class PlayVerb extends Verb {
                 .at(source.baudNamed == null ? profile.room().instrument().baud() : source.baudNamed);
         Path file = record;
         try (Targets targets = Targets.open(profile.send());
-                RecordingTap recording = file == null ? null : new RecordingTap(Takes.writer(file, source));
+                Recording recording = file == null ? null : Takes.into(file, source);
                 Rig rig = Rigs.open(
                         source.source(), options, profile.room().instrument().shape(), targets.all(), recording);
                 Keys keys = Keys.read(talk, parent().in());

@@ -2,7 +2,7 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.outside.serial.SerialPorts;
+import handspan.live.session.PortInfo;
 import handspan.wiring.Rigs;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +19,7 @@ final class PortsVerb extends Verb {
 
     @Override
     int run(Talk talk) {
-        List<SerialPorts.Port> ports = SerialPorts.list(tryOpening);
+        List<PortInfo> ports = Rigs.ports(tryOpening);
         ObjectNode result = Talk.node();
         ArrayNode array = result.putArray("ports");
         if (ports.isEmpty()) {
@@ -27,7 +27,7 @@ final class PortsVerb extends Verb {
                     "no serial port found: plug the board in, with a cable that carries data; without a board, try one of");
             Rigs.simulations().forEach(line -> talk.say("  " + line));
         }
-        for (SerialPorts.Port port : ports) {
+        for (PortInfo port : ports) {
             ObjectNode node = array.addObject();
             node.put("name", port.name());
             node.put("description", port.description());
@@ -44,7 +44,7 @@ final class PortsVerb extends Verb {
         return Exit.DONE;
     }
 
-    private static String identity(SerialPorts.Port port) {
+    private static String identity(PortInfo port) {
         if (port.vendorId() < 0) {
             return "";
         }

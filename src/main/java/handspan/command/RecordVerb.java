@@ -5,8 +5,8 @@ import handspan.live.session.LinkException;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
-import handspan.outside.take.RecordingTap;
 import handspan.profile.ProfileException;
+import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import java.io.IOException;
@@ -34,8 +34,8 @@ final class RecordVerb extends Verb {
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         source.told();
         Snapshot last;
-        RecordingTap tap = new RecordingTap(Takes.writer(out, source));
-        try (RecordingTap recording = tap;
+        Recording tap = Takes.into(out, source);
+        try (Recording recording = tap;
                 Rig rig = Rigs.open(source.source(), source.options(false), null, List.of(), recording);
                 AtExit atExit = AtExit.run(() -> {
                     rig.close();

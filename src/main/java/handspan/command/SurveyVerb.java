@@ -9,9 +9,9 @@ import handspan.live.session.ActivityView;
 import handspan.live.session.LinkException;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
-import handspan.outside.take.TakeException;
 import handspan.profile.ProfileException;
 import handspan.wiring.Source;
+import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,7 +36,7 @@ final class SurveyVerb extends Verb {
     Double seconds;
 
     @Override
-    int run(Talk talk) throws UsageException, LinkException, TakeException, ProfileException {
+    int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         Air air = source.air();
         try (Known known = Known.open(source, talk, false, null)) {
             Instrument instrument = known.instrument();

@@ -1,7 +1,6 @@
 package handspan.command;
 
 import handspan.live.session.LinkException;
-import handspan.outside.take.TakeException;
 import handspan.profile.ProfileException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -38,7 +37,7 @@ abstract class Verb implements Callable<Integer> {
             return failed(talk, Exit.USAGE, e);
         } catch (LinkException e) {
             return failed(talk, Exit.INSTRUMENT, e);
-        } catch (ProfileException | TakeException e) {
+        } catch (ProfileException e) {
             return failed(talk, Exit.FILE, e);
         } catch (UncheckedIOException | IOException e) {
             return failed(talk, Exit.FILE, e);

@@ -11,12 +11,12 @@ import handspan.live.session.LinkState;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
-import handspan.outside.take.TakeException;
 import handspan.profile.ProfileException;
 import handspan.room.budget.LatencyBudget;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +43,7 @@ final class WatchVerb extends Verb {
     private final Pulse pulse = new Pulse(Nanos.PER_SECOND);
 
     @Override
-    int run(Talk talk) throws UsageException, LinkException, TakeException, ProfileException {
+    int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         source.told(); // a wrong channel or simulation is said before anything is opened
         try (Rig rig = Rigs.open(source.source(), source.options(false), null, List.of(), null);
                 AtExit atExit = AtExit.run(rig::close)) {

@@ -15,11 +15,13 @@ final class LiveRig implements Rig {
 
     private final Session session;
     private final @Nullable Simulation simulation;
+    private final @Nullable TakeSource take;
     private final LongSupplier clockNanos;
 
-    LiveRig(Session session, @Nullable Simulation simulation, LongSupplier clockNanos) {
+    LiveRig(Session session, @Nullable Simulation simulation, @Nullable TakeSource take, LongSupplier clockNanos) {
         this.session = session;
         this.simulation = simulation;
+        this.take = take;
         this.clockNanos = clockNanos;
     }
 
@@ -57,11 +59,14 @@ final class LiveRig implements Rig {
 
     @Override
     public String remark() {
-        return "";
+        return take == null ? "" : take.remark();
     }
 
     @Override
     public void close() {
         session.close();
+        if (take != null) {
+            take.close();
+        }
     }
 }

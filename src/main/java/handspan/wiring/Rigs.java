@@ -8,13 +8,14 @@ import handspan.live.session.Event;
 import handspan.live.session.Link;
 import handspan.live.session.LinkException;
 import handspan.live.session.LinkOpener;
+import handspan.live.session.PortInfo;
 import handspan.live.session.Replay;
 import handspan.live.session.Session;
 import handspan.number.units.Nanos;
 import handspan.outside.serial.SerialOpener;
+import handspan.outside.serial.SerialPorts;
 import handspan.outside.simulate.SimulatedInstruments;
-import handspan.outside.take.RecordingTap;
-import handspan.outside.take.TakeException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -37,7 +38,7 @@ public final class Rigs {
      * @param targets where frames go; owned by the caller
      * @param recording records what comes; null for none; owned by the caller
      * @throws LinkException when a port can't be opened
-     * @throws TakeException when a recording can't be read
+     * @throws IOException when a recording can't be read
      * @throws IllegalArgumentException when there is no such simulation
      */
     public static Rig open(
@@ -45,8 +46,8 @@ public final class Rigs {
             SourceOptions options,
             @Nullable LineShape shape,
             List<FrameTarget> targets,
-            @Nullable RecordingTap recording)
-            throws LinkException, TakeException {
+            @Nullable Recording recording)
+            throws LinkException, IOException {
         // recordings and simulations begin a second into their own time, so that no time is 0
         long startNanos = options.realTime() ? CLOCK.getAsLong() : Nanos.PER_SECOND;
         Simulation simulation = source.kind() == Source.Kind.SIMULATION
@@ -60,11 +61,11 @@ public final class Rigs {
                 recording.onEvent(event);
             }
         };
-        LineTap tap = recording == null ? LineTap.NONE : recording;
+        LineTap tap = recording == null ? LineTap.NONE : recording.tap();
         Engine engine = new Engine(new Engine.Plugs(shape, targets, tap, listener), startNanos);
         if (source.kind() == Source.Kind.PORT) {
             LinkOpener opener = new SerialOpener(source.name(), options.baud());
-            return new LiveRig(Session.start(engine, opener, CLOCK), null, CLOCK);
+            return new LiveRig(Session.start(engine, opener, CLOCK), null, null, CLOCK);
         }
         TakeSource take = source.kind() == Source.Kind.TAKE
                 ? new TakeSource(Path.of(source.name()), options.ratePerS(), startNanos)
@@ -77,7 +78,7 @@ public final class Rigs {
             return new ReplayRig(engine, bytes, simulation, take, startNanos);
         }
         Session session = Session.start(engine, paced(source, bytes), CLOCK);
-        return new LiveRig(session, simulation, CLOCK);
+        return new LiveRig(session, simulation, take, CLOCK);
     }
 
     private static LinkOpener paced(Source source, Replay.TimedBytes bytes) {
@@ -92,6 +93,15 @@ public final class Rigs {
                 return source.text();
             }
         };
+    }
+
+    /**
+     * The serial ports of this machine.
+     *
+     * @param tryOpening whether to open each for a moment to see if it can be; boards start anew when that is done
+     */
+    public static List<PortInfo> ports(boolean tryOpening) {
+        return SerialPorts.list(tryOpening);
     }
 
     /** Names and descriptions of the simulated instruments, one each. */

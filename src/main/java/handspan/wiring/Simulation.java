@@ -9,9 +9,11 @@ import handspan.outside.simulate.PlayerHand;
 import handspan.outside.simulate.SimulatedInstrument;
 import handspan.outside.simulate.SimulatedInstruments;
 import handspan.outside.simulate.SimulatedPlayer;
+import handspan.outside.simulate.Stage;
 import handspan.room.HandRole;
 import handspan.room.StepKind;
 import handspan.room.calibrate.Step;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,7 +30,7 @@ public final class Simulation implements Replay.TimedBytes {
     }
 
     /** The instrument: its true hands among other things. */
-    public SimulatedInstrument instrument() {
+    SimulatedInstrument instrument() {
         return instrument;
     }
 
@@ -58,9 +60,58 @@ public final class Simulation implements Replay.TimedBytes {
         }
     }
 
-    /** Plays given notes instead of improvising. */
-    public long play(List<PassageNote> notes, long timeNanos) {
+    /**
+     * Plays given places instead of improvising; the pitch hand stays at the last one.
+     *
+     * @param places01 between the true places of near and far
+     * @param holdSeconds on each but the last
+     * @param lastSeconds on the last
+     * @param timeNanos when it begins
+     * @return when it is over
+     */
+    public long play(List<Double> places01, double holdSeconds, double lastSeconds, long timeNanos) {
+        List<PassageNote> notes = new ArrayList<>();
+        for (int i = 0; i < places01.size(); i++) {
+            notes.add(new PassageNote(mm(places01.get(i)), i == places01.size() - 1 ? lastSeconds : holdSeconds));
+        }
         return instrument.player().playPassage(notes, timeNanos);
+    }
+
+    /** Holds the pitch hand still at a place, the level hand away from its sensor. */
+    public void holdStill(double place01, long timeNanos) {
+        instrument.player().react(Cue.at(Cue.Kind.PLACE, PlayerHand.PITCH, mm(place01)), timeNanos);
+        instrument.player().react(Cue.of(Cue.Kind.OPEN, PlayerHand.LEVEL), timeNanos);
+    }
+
+    /** Takes the pitch hand away. */
+    public void leave(long timeNanos) {
+        instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.PITCH), timeNanos);
+    }
+
+    /** Whether the pitch hand is there at all. */
+    public boolean isHandThere(long timeNanos) {
+        return instrument.player().hand(PlayerHand.PITCH).presentAt(timeNanos);
+    }
+
+    /** True distance of the pitch hand, mm. */
+    public double trueMm(long timeNanos) {
+        return instrument.player().hand(PlayerHand.PITCH).trueMm(timeNanos);
+    }
+
+    /** Distance that the player means to hold, mm: without tremor and wander. */
+    public double meantMm(long timeNanos) {
+        return instrument.player().hand(PlayerHand.PITCH).intendedMm(timeNanos);
+    }
+
+    /** Place of a true distance between the true places of near and far, not held to 0..1. */
+    public double truePlace(double mm) {
+        Stage stage = instrument.player().stage(PlayerHand.PITCH);
+        return (mm - stage.nearMm()) / (stage.farMm() - stage.nearMm());
+    }
+
+    private double mm(double place01) {
+        Stage stage = instrument.player().stage(PlayerHand.PITCH);
+        return stage.nearMm() + place01 * (stage.farMm() - stage.nearMm());
     }
 
     /** Something has happened: a player follows the calibration's steps. */

@@ -9,7 +9,6 @@ import handspan.instrument.survey.Intervals;
 import handspan.live.path.Intake;
 import handspan.live.path.LineTap;
 import handspan.outside.take.TakeEntry;
-import handspan.outside.take.TakeException;
 import handspan.outside.take.TakeFile;
 import handspan.room.Hold;
 import handspan.room.calibrate.MarkedHolds;
@@ -36,10 +35,10 @@ public record TakeHolds(List<Hold> holds, double ratePerS) {
     /**
      * Reads a recording twice: for its marks, then for its readings.
      *
-     * @throws TakeException when it can't be read
+     * @throws IOException when it can't be read
      */
     public static TakeHolds read(Path path, OptionalDouble ratePerS, Instrument instrument, Air air)
-            throws TakeException {
+            throws IOException {
         Collecting collecting = new Collecting(marks(path, ratePerS), instrument, air);
         LineShape known = instrument.shape();
         if (known != null) {
@@ -94,7 +93,7 @@ public record TakeHolds(List<Hold> holds, double ratePerS) {
         }
     }
 
-    private static List<MarkedHolds.Mark> marks(Path path, OptionalDouble ratePerS) throws TakeException {
+    private static List<MarkedHolds.Mark> marks(Path path, OptionalDouble ratePerS) throws IOException {
         List<MarkedHolds.Mark> marks = new ArrayList<>();
         try (TakeFile file = TakeFile.open(path, ratePerS)) {
             for (TakeEntry entry = file.next(); entry != null; entry = file.next()) {
@@ -104,10 +103,6 @@ public record TakeHolds(List<Hold> holds, double ratePerS) {
                                     step, captured.fromMicros() * 1000, captured.toMicros() * 1000)));
                 }
             }
-        } catch (TakeException e) {
-            throw e;
-        } catch (IOException e) {
-            throw new IllegalStateException("closing " + path + " failed", e);
         }
         return marks;
     }

@@ -4,7 +4,7 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.live.path.Intake;
 import handspan.live.path.LineTap;
-import handspan.outside.take.TakeException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +20,9 @@ public final class TakeReadings {
      * @param path of the recording
      * @param ratePerS lines a second where it has no times
      * @param shape of its lines
-     * @throws TakeException when it can't be read
+     * @throws IOException when it can't be read
      */
-    public static List<Reading> of(Path path, OptionalDouble ratePerS, LineShape shape) throws TakeException {
+    public static List<Reading> of(Path path, OptionalDouble ratePerS, LineShape shape) throws IOException {
         List<Reading> readings = new ArrayList<>();
         Intake intake = new Intake(shape, LineTap.NONE, readings::add, learned -> {});
         try (TakeSource source = new TakeSource(path, ratePerS, 0)) {

@@ -8,13 +8,9 @@ import handspan.instrument.sensor.Instrument;
 import handspan.live.session.ActivityView;
 import handspan.live.session.Command;
 import handspan.live.session.Snapshot;
-import handspan.outside.take.RecordingTap;
-import handspan.outside.take.TakeHeader;
-import handspan.outside.take.TakeWriter;
 import handspan.room.Hold;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.HoldRules;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -34,7 +30,7 @@ class TakeHoldsTest {
         Path take = folder.resolve("calibration.take");
         Instrument instrument = InstrumentFinder.ofSimulation(name);
         List<Hold> live;
-        try (RecordingTap tap = new RecordingTap(new TakeWriter(Files.newOutputStream(take), TakeHeader.unknown()));
+        try (Recording tap = Recording.into(take, "2026-01-01", "reed", Source.parse("sim"), 115_200);
                 Rig rig = Rigs.open(Source.parse("sim:" + name), SourceOptions.USUAL.fast(), null, List.of(), tap)) {
             CalibrationPlan plan = CalibrationPlan.of(instrument, OptionalDouble.empty(), OptionalDouble.empty());
             rig.submit(new Command.Calibrate(instrument, instrument.sensors(Air.USUAL), plan, HoldRules.USUAL));

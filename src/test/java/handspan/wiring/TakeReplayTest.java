@@ -14,9 +14,6 @@ import handspan.music.send.SoundFrame;
 import handspan.number.units.Nanos;
 import handspan.outside.osc.OscEncoder;
 import handspan.outside.osc.OscTimeTag;
-import handspan.outside.take.RecordingTap;
-import handspan.outside.take.TakeHeader;
-import handspan.outside.take.TakeWriter;
 import handspan.profile.RoomProfile;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
@@ -69,7 +66,7 @@ class TakeReplayTest {
     @BeforeEach
     void aTakeOfSixSecondsOfPlaying() throws Exception {
         take = folder.resolve("playing.take");
-        try (RecordingTap tap = new RecordingTap(new TakeWriter(Files.newOutputStream(take), TakeHeader.unknown()));
+        try (Recording tap = Recording.into(take, "2026-01-01", "reed", Source.parse("sim"), 115_200);
                 Rig rig = Rigs.open(Source.parse("sim:two-flight"), FAST, null, List.of(), tap)) {
             rig.submit(new Command.Watch());
             received = rig.follow(snapshot -> snapshot.timeNanos() < 7 * Nanos.PER_SECOND)

@@ -2,6 +2,7 @@ package handspan.outside.serial;
 
 import com.fazecast.jSerialComm.SerialPort;
 import handspan.live.session.LinkException;
+import handspan.live.session.PortInfo;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,41 +11,19 @@ public final class SerialPorts {
     private SerialPorts() {}
 
     /**
-     * A port.
-     *
-     * @param name what to write on the command line
-     * @param description what the device says of itself
-     * @param vendorId of a USB device; -1 otherwise
-     * @param productId of a USB device; -1 otherwise
-     * @param serialNumber of a USB device; may be empty
-     * @param location where it is plugged in; may be empty
-     * @param canBeOpened whether it can be opened now
-     * @param remedy what to do where it can't; else empty
-     */
-    public record Port(
-            String name,
-            String description,
-            int vendorId,
-            int productId,
-            String serialNumber,
-            String location,
-            boolean canBeOpened,
-            String remedy) {}
-
-    /**
      * Lists them.
      *
      * @param tryOpening whether to open each for a moment to see if it can be; boards start anew when that is done
      */
-    public static List<Port> list(boolean tryOpening) {
-        List<Port> ports = new ArrayList<>();
+    public static List<PortInfo> list(boolean tryOpening) {
+        List<PortInfo> ports = new ArrayList<>();
         for (SerialPort port : SerialPort.getCommPorts()) {
             ports.add(describe(port, tryOpening));
         }
         return ports;
     }
 
-    private static Port describe(SerialPort port, boolean tryOpening) {
+    private static PortInfo describe(SerialPort port, boolean tryOpening) {
         String name = port.getSystemPortPath();
         String remedy = "";
         boolean can = true;
@@ -57,7 +36,7 @@ public final class SerialPorts {
             can = false;
             remedy = String.valueOf(e.getMessage());
         }
-        return new Port(
+        return new PortInfo(
                 name,
                 known(port.getDescriptivePortName()),
                 port.getVendorID(),

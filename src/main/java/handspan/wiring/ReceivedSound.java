@@ -1,4 +1,4 @@
-package handspan.command;
+package handspan.wiring;
 
 import handspan.music.send.SendLine;
 import handspan.music.send.SendValue;
