@@ -1,6 +1,7 @@
 package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.Sensor;
 import handspan.instrument.survey.ChannelGuess;
@@ -13,6 +14,8 @@ import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
 import handspan.room.budget.LatencyBudget;
+import handspan.wiring.Heard;
+import handspan.wiring.InstrumentFinder;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
@@ -133,6 +136,7 @@ final class WatchVerb extends Verb {
                         + guess.spec().unit().word() + " (" + guess.evidence()
                         + ")");
             }
+            propose(talk, result, watching, last);
             latency(watching, last).ifPresent(budget -> {
                 result.set("latency", JsonViews.latency(budget));
                 talk.say("latency without smoothing: " + Figures.text(budget.totalMs(), 1) + " ms = "
@@ -150,6 +154,21 @@ final class WatchVerb extends Verb {
         result.put("exitCode", exit);
         talk.object(result);
         return exit;
+    }
+
+    /** Which number is which hand, as it would be written on the command line. */
+    private void propose(Talk talk, ObjectNode result, ActivityView.Watching watching, Snapshot last) {
+        ObjectNode proposal = result.putObject("proposal");
+        last.shape()
+                .flatMap(shape -> InstrumentFinder.proposed(
+                        source.name(), source.baud(), source.referenceVolts, new Heard(shape, watching.guesses())))
+                .ifPresent(found -> {
+                    ChannelSpec level = found.instrument().level();
+                    proposal.put("pitch", found.instrument().pitch().text());
+                    proposal.put("level", level == null ? null : level.text());
+                    talk.say("proposed hands: --pitch "
+                            + found.instrument().pitch().text() + (level == null ? "" : " --level " + level.text()));
+                });
     }
 
     private Optional<LatencyBudget> latency(ActivityView.Watching watching, Snapshot last) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import handspan.profile.ProfileFolder;
 import java.awt.image.BufferedImage;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,9 @@ class DemoTest {
         Cli cli = Cli.run("demo", "--out", folder.toString(), "--no-window", "--json");
         assertEquals(0, cli.exitCode(), cli.err());
         JsonNode result = cli.last();
+        Path made = Path.of("target", "golden", "demo.txt");
+        Files.createDirectories(made.getParent());
+        Files.writeString(made, cli.shape());
         assertEquals(
                 result.get("bundlesSent").asLong(),
                 result.get("bundlesReceived").asLong());
@@ -40,6 +44,7 @@ class DemoTest {
             assertEquals(1200, picture.getWidth());
         }
         assertEquals(4, result.get("charts").size());
+        assertEquals(Files.readString(Path.of("src", "test", "resources", "golden", "demo.txt")), cli.shape());
         ProfileFolder kept = new ProfileFolder(folder.resolve("profiles"));
         assertEquals("saltmill-hall", kept.load("saltmill-hall").room().name());
     }

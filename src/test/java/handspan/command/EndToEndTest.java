@@ -221,6 +221,7 @@ class EndToEndTest {
                 Files.createSymbolicLink(port, Path.of(second.port()));
                 try (Pump pump = new Pump(heldInstrument(), second)) {
                     await(received, before, "playing");
+                    awaitSound(received, before);
                 }
             }
             player.join();
@@ -250,6 +251,20 @@ class EndToEndTest {
             Thread.sleep(10);
         }
         throw new AssertionError("state '" + state + "' did not arrive within 15 s");
+    }
+
+    private static void awaitSound(List<ReceivedMessage> received, int from) throws InterruptedException {
+        for (int waited = 0; waited < 300; waited++) {
+            List<ReceivedMessage> copy = List.copyOf(received);
+            List<ReceivedMessage> since = copy.subList(from, copy.size());
+            if (since.stream().anyMatch(message -> message.address().equals("/Plumbline/level"))
+                    && largestFloat(since, "/Plumbline/level") > 0.1) {
+                assertEquals(1, last(since, "/Plumbline/hand").arguments().get(0));
+                return;
+            }
+            Thread.sleep(10);
+        }
+        throw new AssertionError("no sound came back within 3 s");
     }
 
     /** The first level message after the loss that is silence; its hand message must be 0 too. */
