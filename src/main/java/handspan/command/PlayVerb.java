@@ -145,7 +145,7 @@ final class PlayVerb extends Verb {
 
     private int play(Talk talk, Rig rig, AtomicBoolean quit, boolean muted) {
         EventReader events = new EventReader();
-        AtomicBoolean refused = new AtomicBoolean();
+        AtomicInteger exit = new AtomicInteger(Exit.DONE);
         long startNanos = rig.snapshot().timeNanos();
         if (muted) {
             talk.say("muted: press Enter to let sound through, q and Enter to quit");
@@ -153,13 +153,17 @@ final class PlayVerb extends Verb {
         rig.follow(snapshot -> {
             for (Event event : events.fresh(snapshot)) {
                 tell(talk, event);
-                refused.set(refused.get() || event.what() instanceof Event.Refused);
+                if (event.what() instanceof Event.Refused) {
+                    exit.set(Exit.USAGE);
+                } else if (event.what() instanceof Event.Failed) {
+                    exit.set(Exit.INTERNAL);
+                }
             }
             show(talk, snapshot);
             boolean over = seconds != null && Nanos.toSeconds(snapshot.timeNanos() - startNanos) >= seconds;
-            return !over && !quit.get() && !refused.get();
+            return !over && !quit.get() && exit.get() == Exit.DONE;
         });
-        return refused.get() ? Exit.USAGE : Exit.DONE;
+        return exit.get();
     }
 
     private static void tell(Talk talk, Event event) {
@@ -177,6 +181,8 @@ final class PlayVerb extends Verb {
             talk.event("state", Map.of("state", playing.state().word()));
         } else if (event.what() instanceof Event.Refused refused) {
             talk.warn("handspan: " + refused.reason());
+        } else if (event.what() instanceof Event.Failed failed) {
+            talk.warn("handspan: " + failed.reason() + ": please report it with what you did");
         } else if (event.what() instanceof Event.Learned learned) {
             talk.say("lines: " + learned.shape().words());
         }

@@ -7,7 +7,9 @@ import handspan.number.units.Nanos;
  * ms, then once a second. Pure. Owned by one thread.
  */
 final class HandOff {
-    private static final int REPEATS = 5;
+    /** How often it is said quickly. */
+    static final int REPEATS = 5;
+
     private static final long REPEAT_NANOS = 25 * Nanos.PER_MS;
     private static final long IDLE_NANOS = Nanos.PER_SECOND;
 

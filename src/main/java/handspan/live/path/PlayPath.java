@@ -195,6 +195,23 @@ public final class PlayPath {
         stopping = true;
     }
 
+    /**
+     * Says "silence" to every target, as often as at any end of sound but at once: for when nothing else can be relied
+     * on.
+     */
+    public void silence(long timeNanos) {
+        SoundFrame last = latest;
+        if (last == null) {
+            return;
+        }
+        SoundFrame silent = last.silent(timeNanos, PlayState.LOST);
+        for (FrameTarget target : targets) {
+            for (int i = 0; i < HandOff.REPEATS; i++) {
+                target.send(silent, true);
+            }
+        }
+    }
+
     /** Whether, after {@link #stop}, sound has gone and the receiver has been told often enough. */
     public boolean isStopped() {
         return stopping && !sounded && handOff.isOver();

@@ -127,6 +127,16 @@ public final class Engine {
         drainEvents();
     }
 
+    /** Something that should not happen has happened: what sounds is silenced at once, the activity ends. */
+    public void onFault(String reason, long timeNanos) {
+        nowNanos = timeNanos;
+        if (activity instanceof Playing playing) {
+            playing.silence(timeNanos);
+        }
+        activity = null;
+        events.add(new Event.Failed(reason), timeNanos);
+    }
+
     /** No more will come: the end of a recording. */
     public void onEnd(long timeNanos) {
         nowNanos = timeNanos;

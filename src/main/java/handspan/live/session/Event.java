@@ -52,6 +52,9 @@ public record Event(long number, long timeNanos, What what) {
     /** What the instrument is doing changed. */
     public record Playing(PlayState state) implements What {}
 
+    /** A mistake in this program: what sounded has been silenced, what ran has ended. */
+    public record Failed(String reason) implements What {}
+
     /** A command could not be carried out. */
     public record Refused(String reason) implements What {}
 }

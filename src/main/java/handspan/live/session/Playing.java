@@ -54,6 +54,11 @@ final class Playing implements Activity {
         return true;
     }
 
+    /** Says "silence" to every target at once. */
+    void silence(long timeNanos) {
+        path.silence(timeNanos);
+    }
+
     @Override
     public long nextDeadlineNanos() {
         return path.nextDeadlineNanos();

@@ -111,7 +111,8 @@ public final class Session implements AutoCloseable {
                 open.close();
             }
             return open;
-        } catch (LinkException e) {
+        } catch (LinkException | RuntimeException e) {
+            // whatever the system answers: say it, and try again
             inbox.offer(new Inbox.News.Down(String.valueOf(e.getMessage()), clockNanos.getAsLong()));
             return null;
         } catch (InterruptedException e) {
@@ -126,25 +127,34 @@ public final class Session implements AutoCloseable {
         try {
             boolean on = true;
             while (on) {
-                long nowNanos = clockNanos.getAsLong();
-                long waitNanos = engine.nextDeadlineNanos() - nowNanos;
-                Inbox.News news = waitNanos <= 0 ? null : inbox.poll(Math.min(waitNanos, LONGEST_WAIT_NANOS));
-                nowNanos = clockNanos.getAsLong();
-                on = news == null || take(news, nowNanos);
-                if (nowNanos >= engine.nextDeadlineNanos()) {
-                    engine.onTick(nowNanos);
-                }
-                if (engine.takeReopen()) {
-                    Link open = link;
-                    if (open != null) {
-                        open.close();
-                    }
-                }
-                publish(nowNanos);
+                on = step();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** One turn of the path thread. A mistake in this program must not leave a note hanging: it ends in silence. */
+    private boolean step() throws InterruptedException {
+        long waitNanos = engine.nextDeadlineNanos() - clockNanos.getAsLong();
+        // behind time, news is still taken: ticks must not starve readings
+        Inbox.News news = inbox.poll(Math.max(0, Math.min(waitNanos, LONGEST_WAIT_NANOS)));
+        long nowNanos = clockNanos.getAsLong();
+        boolean on = true;
+        try {
+            on = news == null || take(news, nowNanos);
+            if (nowNanos >= engine.nextDeadlineNanos()) {
+                engine.onTick(nowNanos);
+            }
+        } catch (RuntimeException e) {
+            engine.onFault("a mistake in this program: " + e, nowNanos);
+        }
+        Link open = link;
+        if (engine.takeReopen() && open != null) {
+            open.close();
+        }
+        publish(nowNanos);
+        return on;
     }
 
     private boolean take(Inbox.News news, long nowNanos) {

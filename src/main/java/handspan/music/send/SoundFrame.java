@@ -26,4 +26,10 @@ public record SoundFrame(
         boolean hand,
         double pitchPlace01,
         double levelPlace01,
-        PlayState state) {}
+        PlayState state) {
+    /** The same pitch and places without a hand and without sound. */
+    public SoundFrame silent(long atNanos, PlayState because) {
+        return new SoundFrame(
+                atNanos, pitchHz, key, centsFromKey, degree, octave, 0, false, pitchPlace01, levelPlace01, because);
+    }
+}

@@ -144,6 +144,35 @@ class SessionTest {
     }
 
     @Test
+    void aMistakeInTheProgramEndsInSilenceNotInAHangingNote() throws Exception {
+        Board board = new Board();
+        FrameList frames = new FrameList();
+        AtomicInteger lines = new AtomicInteger();
+        LineTap faulty = (line, length, time) -> {
+            if (lines.incrementAndGet() == 100) {
+                throw new IllegalStateException("made to fail");
+            }
+        };
+        Engine engine =
+                new Engine(new Engine.Plugs(TestRooms.SHAPE, List.of(frames), faulty, event -> {}), System.nanoTime());
+        try (Session session = Session.start(engine, board, System::nanoTime)) {
+            RoomProfile profile = TestRooms.twoDistances(50);
+            session.submit(new Command.Play(profile, profile.tunings().get(0), PathSettings.USUAL.muted(false)));
+            board.lines(40, "300,300");
+            await(() -> frames.frames().stream().anyMatch(frame -> frame.gain01() > 0));
+            board.lines(80, "300,300");
+            await(() -> session.snapshot().events().stream()
+                    .anyMatch(event -> event.what() instanceof Event.Failed failed
+                            && failed.reason().contains("made to fail")));
+            assertEquals(0, frames.last().gain01());
+            assertFalse(frames.last().hand());
+            session.submit(new Command.Play(profile, profile.tunings().get(0), PathSettings.USUAL.muted(false)));
+            board.lines(40, "300,300");
+            await(() -> frames.last().hand());
+        }
+    }
+
+    @Test
     void closingFadesFirstAndLeavesNoThreadBehind() throws Exception {
         Board board = new Board();
         FrameList frames = new FrameList();
