@@ -6,7 +6,8 @@ import org.hipparchus.stat.StatUtils;
  * How much readings of something held still scatter.
  *
  * @param deviation standard deviation of one reading after rejection of outliers, never under {@code step / sqrt(12)}
- * @param white fast part: rms of successive differences over sqrt(2); what drift and a wandering hand leave alone
+ * @param white fast part: rms of successive differences over sqrt(2); what drift and a wandering hand leave alone. The
+ *     readings must be distinct updates of the sensor: see {@link SensorUpdates}
  * @param step the step in which the sensor counts; 0 when all readings were equal
  * @param median of the readings kept
  * @param mean of the readings kept
@@ -15,6 +16,9 @@ import org.hipparchus.stat.StatUtils;
  */
 public record Noise(double deviation, double white, double step, double median, double mean, int kept, int rejected) {
     private static final double LIMIT = 3;
+
+    /** 95 % of normal values lie below this many standard deviations (any table of the normal distribution). */
+    private static final double ONE_IN_TWENTY = 1.645;
 
     /** More than this share away from a median that most readings hit exactly are steps of the sensor, not outliers. */
     private static final double MOST_OUTLIERS01 = 0.05;
@@ -48,6 +52,19 @@ public record Noise(double deviation, double white, double step, double median, 
                 StatUtils.mean(kept),
                 kept.length,
                 readings.length - kept.length);
+    }
+
+    /**
+     * Slow part of the scatter, which the fast part is deaf to: hand wander or drift, {@code sqrt(deviation^2 -
+     * white^2)}; 0 where it can't be told from chance. Of n independent normal readings the share {@code white^2 /
+     * deviation^2} scatters by {@code sqrt((n-2) / (n^2-1))} about 1 (J. von Neumann, Ann. Math. Statist. 12 (1941)
+     * 367-395, half his ratio; from memory); chance ends at 1.645 of these, one side in twenty.
+     */
+    public double slow() {
+        double fast = Math.max(white, step / Math.sqrt(12));
+        double slowSquared = deviation * deviation - fast * fast;
+        double chance = kept < 3 ? 1 : ONE_IN_TWENTY * Math.sqrt((kept - 2.0) / ((double) kept * kept - 1));
+        return slowSquared > chance * deviation * deviation ? Math.sqrt(slowSquared) : 0;
     }
 
     /** The step that these readings show, or the known one where it is finer or they show none. */

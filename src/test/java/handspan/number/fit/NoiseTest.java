@@ -109,6 +109,36 @@ class NoiseTest {
         assertEquals(Math.sqrt(1 + 60 * 60 / 12.0), noise.deviation(), RELATIVE_TOLERANCE * 17);
     }
 
+    /** A sine of amplitude 3 mm has an rms of 3 / sqrt 2 = 2.121 mm; the fast part beside it keeps its 1 mm. */
+    @Test
+    void theSlowPartIsTheWanderApartFromTheFastPart() {
+        Random random = new Random(16);
+        double[] readings = new double[3000];
+        Arrays.setAll(readings, i -> 200 + 3 * Math.sin(2 * Math.PI * i / 1000) + random.nextGaussian());
+        Noise noise = Noise.of(readings);
+        assertEquals(1, noise.white(), RELATIVE_TOLERANCE);
+        assertEquals(2.121, noise.slow(), 0.06);
+    }
+
+    /** One test in twenty may say so by chance: 400 draws scatter by 4.4 about 20. */
+    @Test
+    void noiseAloneHasNoSlowPart() {
+        Random random = new Random(17);
+        int seen = 0;
+        for (int draw = 0; draw < DRAWS; draw++) {
+            seen += Noise.of(readings(random, 0.001, COUNT)).slow() > 0 ? 1 : 0;
+        }
+        assertEquals(20, seen, 15);
+    }
+
+    @Test
+    void theFloorOfTheStepIsNoSlowPart() {
+        double[] readings = new double[100];
+        Arrays.fill(readings, 200);
+        readings[50] = 203;
+        assertEquals(0, Noise.of(readings).slow(), EXACT);
+    }
+
     /** Certified means and standard deviations, for the sets in which no value lies beyond the rejection. */
     @Test
     void meanAndDeviationAreTheCertifiedOnes() {
