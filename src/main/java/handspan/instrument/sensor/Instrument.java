@@ -61,4 +61,9 @@ public record Instrument(
     public Instrument withShape(LineShape learned) {
         return new Instrument(name, revision, baud, learned, pitch, level, referenceVolts);
     }
+
+    /** The same instrument at another revision. */
+    public Instrument atRevision(int other) {
+        return new Instrument(name, other, baud, shape, pitch, level, referenceVolts);
+    }
 }

@@ -7,7 +7,7 @@ package handspan.instrument.sensor;
  * <p>The physical value is a length in mm where {@link #isLength} says so, else a number that runs one way with the
  * hand and becomes a length through the response captured in the room.
  */
-public sealed interface Sensor permits DistanceSensor, EchoSensor, Photoresistor, UnscaledSensor {
+public sealed interface Sensor permits DistanceSensor, EchoSensor, InfraredSensor, Photoresistor, UnscaledSensor {
     /**
      * Whether the number is a measurement at all.
      *
@@ -40,6 +40,7 @@ public sealed interface Sensor permits DistanceSensor, EchoSensor, Photoresistor
         return switch (spec.kind()) {
             case DISTANCE -> new DistanceSensor(spec.unit());
             case ECHO -> new EchoSensor(spec.unit(), air);
+            case INFRARED -> InfraredSensor.of(spec.unit(), referenceVolts);
             case PHOTORESISTOR -> Photoresistor.of(spec.unit(), referenceVolts);
             case UNSCALED -> new UnscaledSensor();
         };

@@ -8,6 +8,8 @@ public enum SensorKind {
     DISTANCE,
     /** Echo time of sound, or the length that the board made of it. */
     ECHO,
+    /** Infrared triangulation: a voltage that falls with distance, as counts of a converter or in volts. */
+    INFRARED,
     /** Photoresistor in a divider. */
     PHOTORESISTOR,
     /** Any number that runs one way with the hand. */
@@ -25,7 +27,7 @@ public enum SensorKind {
         return switch (this) {
             case DISTANCE -> unit == Unit.MM || unit == Unit.CM || unit == Unit.IN;
             case ECHO -> unit == Unit.US || unit == Unit.CM || unit == Unit.IN;
-            case PHOTORESISTOR -> unit == Unit.COUNTS10 || unit == Unit.COUNTS12 || unit == Unit.V;
+            case INFRARED, PHOTORESISTOR -> unit == Unit.COUNTS10 || unit == Unit.COUNTS12 || unit == Unit.V;
             case UNSCALED -> unit == Unit.NONE;
         };
     }
@@ -35,7 +37,7 @@ public enum SensorKind {
         return switch (this) {
             case DISTANCE -> Unit.MM;
             case ECHO -> Unit.US;
-            case PHOTORESISTOR -> Unit.COUNTS10;
+            case INFRARED, PHOTORESISTOR -> Unit.COUNTS10;
             case UNSCALED -> Unit.NONE;
         };
     }
@@ -57,6 +59,6 @@ public enum SensorKind {
             }
         }
         throw new IllegalArgumentException(
-                "sensor kind '" + word + "' (distance, echo, photoresistor, unscaled): name one of these");
+                "sensor kind '" + word + "' (distance, echo, infrared, photoresistor, unscaled): name one of these");
     }
 }

@@ -2,12 +2,13 @@ package handspan.outside.simulate;
 
 import handspan.number.units.Nanos;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Ultrasonic echo module: prints the time of the echo, {@code t = 2 d / c(T)}, or what the board made of it.
  *
  * <p>A hand is seen up to about 600 mm; nearer than 20 mm the number is garbage, often large; an absent hand gives no
- * echo.
+ * echo. A neighbour's sound is taken for the own echo where it comes first, or where there is no other.
  */
 public final class EchoModel implements SensorModel {
     /** The farthest hand that returns an echo, mm (common practice; a wall is heard to 4 m). */
@@ -23,12 +24,21 @@ public final class EchoModel implements SensorModel {
 
     private final EchoSettings settings;
     private final double mmPerUs;
+    private final @Nullable Neighbour neighbour;
+    private final Dropouts turns;
     private final Dropouts dropouts;
     private final Random noise;
 
     /** A specimen with its own noise. */
     public EchoModel(EchoSettings settings, long seed) {
+        this(settings, seed, null);
+    }
+
+    /** A specimen beside another sensor, whose sound it hears now and then. */
+    public EchoModel(EchoSettings settings, long seed, @Nullable Neighbour neighbour) {
         this.settings = settings;
+        this.neighbour = neighbour;
+        turns = new Dropouts(neighbour == null ? 0 : neighbour.heard01(), Seeds.random(seed, "echo neighbour"));
         mmPerUs = AirSound.metresPerSecond(settings.airCelsius()) * MM_PER_M / US_PER_S;
         dropouts = new Dropouts(settings.dropouts01(), Seeds.random(seed, "echo dropouts"));
         noise = Seeds.random(seed, "echo noise");
@@ -49,11 +59,11 @@ public final class EchoModel implements SensorModel {
 
     @Override
     public double read(SimulatedHand hand, long timeNanos, double settlingErrorMm) {
-        double trueMm = hand.trueMm(timeNanos - Nanos.ofMs(MEASURING_MS / 2));
-        if (trueMm > HAND_RANGE_MM || dropouts.next()) {
+        double heardMm = heardMm(hand, timeNanos - Nanos.ofMs(MEASURING_MS / 2));
+        if (heardMm > HAND_RANGE_MM || dropouts.next()) {
             return settings.print().raw(settings.sentinelUs());
         }
-        double echoUs = 2 * sensedMm(trueMm) / mmPerUs;
+        double echoUs = 2 * sensedMm(heardMm) / mmPerUs;
         double step = settings.timingStepUs();
         return settings.print().raw(step > 0 ? step * Math.rint(echoUs / step) : echoUs);
     }
@@ -67,6 +77,12 @@ public final class EchoModel implements SensorModel {
     @Override
     public double measuringMs() {
         return MEASURING_MS;
+    }
+
+    private double heardMm(SimulatedHand hand, long timeNanos) {
+        double ownMm = hand.trueMm(timeNanos);
+        boolean disturbed = turns.next();
+        return neighbour != null && disturbed ? Math.min(ownMm, neighbour.heardMm(timeNanos)) : ownMm;
     }
 
     private double sensedMm(double trueMm) {

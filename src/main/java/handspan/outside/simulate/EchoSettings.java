@@ -8,7 +8,8 @@ package handspan.outside.simulate;
  * @param noiseFactor 1 = the measured noise of {@link EchoModel#flatTargetNoiseMm}, 0 = none
  * @param timingStepUs steps in which the board tells time, microseconds; 0 = none. 17.4 are the 3 mm of the module's
  *     data sheet
- * @param sentinelUs echo time that stands for "no echo": 0 (the board gave up) or 38,000 microseconds (data sheet)
+ * @param sentinelUs echo time that stands for "no echo": 0 (the board gave up), 38,000 microseconds (data sheet) or
+ *     what the specimen at hand makes of it
  * @param dropouts01 share of pings at a present hand without an echo
  * @param print unit and rounding of the printed number
  */
@@ -23,6 +24,9 @@ public record EchoSettings(
 
     /** The longest echo pulse, microseconds: no echo came (HC-SR04 module data sheet). */
     public static final double LONGEST_ECHO_US = 38_000;
+
+    /** Echo time after which one clone gives up, microseconds (measured). */
+    public static final double CLONE_TIME_OUT_US = 46_600;
 
     /** Share of pings at a hand that a real module lost, in runs of one or two. */
     public static final double HAND_DROPOUTS_01 = 0.045;

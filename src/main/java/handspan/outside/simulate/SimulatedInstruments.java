@@ -1,12 +1,12 @@
 package handspan.outside.simulate;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The simulated instruments that can be asked for by name. Instruments and venues are invented. */
 public final class SimulatedInstruments {
-    private static final List<Known> KNOWN = List.of(
+    private static final List<Known> USUAL = List.of(
             new Known(
                     new CatalogueEntry(
                             "hall",
@@ -76,7 +76,28 @@ public final class SimulatedInstruments {
                             "no error of any kind, two distances in tenths of a millimetre, 50 lines/s",
                             "1:distance:mm",
                             "2:distance:mm"),
-                    Workshop::ideal));
+                    Workshop::ideal),
+            new Known(
+                    new CatalogueEntry(
+                            "infrared",
+                            "Cindermoth",
+                            "Saltmill Hall",
+                            "infrared part of 10-80 cm and light cell, 40 lines/s, lines like 312,567",
+                            "1:infrared:counts10",
+                            "2:photoresistor:counts10"),
+                    w -> w.infraredAndLight(Stage.PITCH_BY_INFRARED, w.lampLight(150, 0.02))),
+            new Known(
+                    new CatalogueEntry(
+                            "light-only",
+                            "Duskpetal",
+                            "Saltmill Hall",
+                            "pitch by a light cell, no level, 50 lines/s, lines like ldr: 345",
+                            "1:photoresistor:counts10",
+                            ""),
+                    w -> w.lightAlone(w.lampLight(150, 0.02))));
+
+    private static final List<Known> KNOWN =
+            Stream.concat(USUAL.stream(), TroubledInstruments.ALL.stream()).toList();
 
     private SimulatedInstruments() {}
 
@@ -110,6 +131,4 @@ public final class SimulatedInstruments {
     private static String names() {
         return catalogue().stream().map(CatalogueEntry::name).collect(Collectors.joining(", "));
     }
-
-    private record Known(CatalogueEntry entry, Function<Workshop, SimulatedInstrument> build) {}
 }

@@ -6,12 +6,10 @@ import java.util.Random;
 
 /**
  * Laser time-of-flight ranger, printed in millimetres. A measurement is the mean of the true distance over the
- * measuring time; a hand that is out of range for more than half of it, or absent, prints {@link #NO_READING}.
+ * measuring time; a hand that is out of range for more than half of it, or absent, prints the settings' number for no
+ * reading.
  */
 public final class TimeOfFlightModel implements SensorModel {
-    /** What the program prints when nothing is in range (common practice of such parts: 8190). */
-    public static final double NO_READING = 8190;
-
     /** The farthest hand that is seen, mm. */
     public static final double RANGE_MM = 1200;
 
@@ -39,7 +37,7 @@ public final class TimeOfFlightModel implements SensorModel {
     public double read(SimulatedHand hand, long timeNanos, double settlingErrorMm) {
         OptionalDouble seenMm = meanSeenMm(hand, timeNanos);
         if (seenMm.isEmpty() || dropouts.next()) {
-            return NO_READING;
+            return settings.noReading();
         }
         double trueMm = seenMm.getAsDouble();
         double mm = settings.errors().sensedMm(trueMm) + drift.at(timeNanos) + settlingErrorMm + noiseMm(trueMm);

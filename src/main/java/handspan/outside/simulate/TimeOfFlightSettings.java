@@ -10,6 +10,7 @@ package handspan.outside.simulate;
  * @param dropouts01 share of readings of a present hand that are lost
  * @param measuringMs time over which the truth is averaged, 0..200 ms
  * @param decimals printed decimals of a millimetre, 0..2
+ * @param noReading what is printed when nothing is in range, usually {@link #USUAL_NO_READING}
  */
 public record TimeOfFlightSettings(
         DistanceErrors errors,
@@ -18,7 +19,11 @@ public record TimeOfFlightSettings(
         double driftRmsMm,
         double dropouts01,
         double measuringMs,
-        int decimals) {
+        int decimals,
+        double noReading) {
+
+    /** What most programs print when nothing is in range (common practice of such parts). */
+    public static final double USUAL_NO_READING = 8190;
 
     public TimeOfFlightSettings {
         Allowed.within("ranging noise", noiseMm, 0, 100, "mm");
@@ -27,11 +32,12 @@ public record TimeOfFlightSettings(
         Allowed.within("share of dropouts", dropouts01, 0, Dropouts.MOST_01, "of 1");
         Allowed.within("measuring time", measuringMs, 0, 200, "ms");
         Allowed.within("count of decimals", decimals, 0, 2, "places");
+        Allowed.within("number for no reading", noReading, -1, 1e6, "mm");
     }
 
     /** White noise of 2.15 mm, whole millimetres, 20 ms to a measurement, nothing lost. */
     public static TimeOfFlightSettings usual(DistanceErrors errors) {
-        return new TimeOfFlightSettings(errors, 2.15, 0, 0, 0, 20, 0);
+        return new TimeOfFlightSettings(errors, 2.15, 0, 0, 0, 20, 0, USUAL_NO_READING);
     }
 
     /**
@@ -46,24 +52,30 @@ public record TimeOfFlightSettings(
 
     /** No error of any kind, tenths of a millimetre, measured in an instant. */
     public static TimeOfFlightSettings ideal() {
-        return new TimeOfFlightSettings(DistanceErrors.NONE, 0, 0, 0, 0, 0, 1);
+        return new TimeOfFlightSettings(DistanceErrors.NONE, 0, 0, 0, 0, 0, 1, USUAL_NO_READING);
     }
 
     /** The same specimen with other noise. */
     public TimeOfFlightSettings withNoise(double newNoiseMm, double newGrowthPerM, double newDriftRmsMm) {
         return new TimeOfFlightSettings(
-                errors, newNoiseMm, newGrowthPerM, newDriftRmsMm, dropouts01, measuringMs, decimals);
+                errors, newNoiseMm, newGrowthPerM, newDriftRmsMm, dropouts01, measuringMs, decimals, noReading);
     }
 
     /** The same specimen with another share of lost readings. */
     public TimeOfFlightSettings withDropouts01(double newDropouts01) {
         return new TimeOfFlightSettings(
-                errors, noiseMm, noiseGrowthPerM, driftRmsMm, newDropouts01, measuringMs, decimals);
+                errors, noiseMm, noiseGrowthPerM, driftRmsMm, newDropouts01, measuringMs, decimals, noReading);
     }
 
     /** The same specimen with another measuring time. */
     public TimeOfFlightSettings withMeasuringMs(double newMeasuringMs) {
         return new TimeOfFlightSettings(
-                errors, noiseMm, noiseGrowthPerM, driftRmsMm, dropouts01, newMeasuringMs, decimals);
+                errors, noiseMm, noiseGrowthPerM, driftRmsMm, dropouts01, newMeasuringMs, decimals, noReading);
+    }
+
+    /** The same specimen in a program that prints another number, and decimals, when nothing is in range. */
+    public TimeOfFlightSettings withNoReading(double newNoReading, int newDecimals) {
+        return new TimeOfFlightSettings(
+                errors, noiseMm, noiseGrowthPerM, driftRmsMm, dropouts01, measuringMs, newDecimals, newNoReading);
     }
 }

@@ -1,5 +1,6 @@
 package handspan.outside.simulate;
 
+import handspan.number.units.Nanos;
 import handspan.outside.simulate.SimulatedBoard.Channel;
 import java.util.List;
 import java.util.Random;
@@ -10,6 +11,8 @@ import java.util.Random;
  */
 final class Workshop {
     private static final double MAINS_HZ = 50;
+    private static final double ECHO_SPACING_MM = 150;
+    private static final double HEARD_01 = 0.4;
 
     private final CatalogueEntry entry;
     private final long seed;
@@ -29,12 +32,51 @@ final class Workshop {
 
     /** Time of flight for pitch, light for level, bare numbers. */
     SimulatedInstrument flightAndLight(TimeOfFlightSettings flight, LightRoom room) {
+        return flightAndLight(50, new TimeOfFlightModel(flight, Seeds.of(eveningSeed, "pitch")), room);
+    }
+
+    /** The hall's instrument with a fault of its ranger or another line rate. */
+    SimulatedInstrument hallWith(double linesPerSecond, SensorFaults faults, LightRoom room) {
+        TimeOfFlightModel ranger = new TimeOfFlightModel(
+                TimeOfFlightSettings.likeTheMeasuredHour(pitchErrors()), Seeds.of(eveningSeed, "pitch"));
+        SensorModel pitch = new FaultySensor(ranger, faults, Seeds.of(eveningSeed, "faults"), startNanos);
+        return flightAndLight(linesPerSecond, pitch, room);
+    }
+
+    private SimulatedInstrument flightAndLight(double linesPerSecond, SensorModel pitch, LightRoom room) {
         SimulatedPlayer player = player(Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
+        return assemble(player, BoardSettings.usual(rate(linesPerSecond), LineStyle.plain(",")), pitch, light(room));
+    }
+
+    /** Infrared for pitch, light for level, bare numbers. */
+    SimulatedInstrument infraredAndLight(Stage pitchStage, LightRoom room) {
+        SimulatedPlayer player = player(pitchStage, Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
+        InfraredSettings part = InfraredSettings.seeded(Seeds.of(partsSeed, "pitch"));
         return assemble(
                 player,
-                BoardSettings.usual(rate(50), LineStyle.plain(",")),
-                new TimeOfFlightModel(flight, Seeds.of(eveningSeed, "pitch")),
+                BoardSettings.usual(rate(40), LineStyle.plain(",")),
+                new InfraredModel(part, Seeds.of(eveningSeed, "pitch")),
                 light(room));
+    }
+
+    /** A light cell for pitch and nothing else. */
+    SimulatedInstrument lightAlone(LightRoom room) {
+        SimulatedPlayer player = player(Stage.PITCH_BY_LIGHT, Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
+        return assemble(player, BoardSettings.usual(rate(50), LineStyle.labelled("", "ldr: ")), light(room));
+    }
+
+    /** Echo times for both hands from two sensors that hear each other. */
+    SimulatedInstrument twoEchoes() {
+        SimulatedPlayer player = player(Stage.LEVEL_BY_DISTANCE, HandSettings.USUAL);
+        EchoSettings left = EchoSettings.usual(airCelsius, pitchErrors());
+        EchoSettings right = EchoSettings.usual(airCelsius, DistanceErrors.seeded(Seeds.of(partsSeed, "level")));
+        Neighbour level = new Neighbour(player.hand(PlayerHand.LEVEL), ECHO_SPACING_MM, HEARD_01);
+        Neighbour pitch = new Neighbour(player.hand(PlayerHand.PITCH), ECHO_SPACING_MM, HEARD_01);
+        return assemble(
+                player,
+                BoardSettings.usual(rate(15), LineStyle.labelled(" ", "echo1:", "echo2:")),
+                new EchoModel(left, Seeds.of(eveningSeed, "pitch"), level),
+                new EchoModel(right, Seeds.of(eveningSeed, "level"), pitch));
     }
 
     /** Time of flight for both hands, labelled. */
@@ -42,12 +84,14 @@ final class Workshop {
         SimulatedPlayer player = player(Stage.LEVEL_BY_DISTANCE, HandSettings.USUAL);
         BoardSettings board = BoardSettings.usual(rate(30), LineStyle.labelled(" ", "D:", "L:"))
                 .withBanner("two rangers", "ready");
-        TimeOfFlightSettings level = TimeOfFlightSettings.usual(DistanceErrors.seeded(Seeds.of(partsSeed, "level")));
+        TimeOfFlightSettings level =
+                TimeOfFlightSettings.likeTheMeasuredHour(DistanceErrors.seeded(Seeds.of(partsSeed, "level")));
         return assemble(
                 player,
                 board,
                 new TimeOfFlightModel(
-                        growing(TimeOfFlightSettings.usual(pitchErrors())), Seeds.of(eveningSeed, "pitch")),
+                        growing(TimeOfFlightSettings.likeTheMeasuredHour(pitchErrors())),
+                        Seeds.of(eveningSeed, "pitch")),
                 new TimeOfFlightModel(growing(level), Seeds.of(eveningSeed, "level")));
     }
 
@@ -97,9 +141,18 @@ final class Workshop {
         return new LightModel(cell, room, LightModel.USUAL_NOISE_COUNTS, Seeds.of(eveningSeed, "level"));
     }
 
+    /** A time counted from power-up. */
+    long after(double seconds) {
+        return startNanos + Nanos.ofSeconds(seconds);
+    }
+
     private SimulatedPlayer player(Stage levelStage, HandSettings hands) {
+        return player(Stage.PITCH, levelStage, hands);
+    }
+
+    private SimulatedPlayer player(Stage pitchStage, Stage levelStage, HandSettings hands) {
         double aimMm = hands.equals(HandSettings.STILL) ? 0 : SimulatedPlayer.USUAL_AIM_MM;
-        return new SimulatedPlayer(Stage.PITCH, levelStage, hands, aimMm, Seeds.of(eveningSeed, "player"));
+        return new SimulatedPlayer(pitchStage, levelStage, hands, aimMm, Seeds.of(eveningSeed, "player"));
     }
 
     /** A board's clock is a ceramic resonator, good to some tenths of a percent. */
@@ -109,7 +162,7 @@ final class Workshop {
     }
 
     private static TimeOfFlightSettings growing(TimeOfFlightSettings flight) {
-        return flight.withNoise(flight.noiseMm(), 0.5, 0).withMeasuringMs(33);
+        return flight.withNoise(flight.noiseMm(), 0.5, flight.driftRmsMm()).withMeasuringMs(33);
     }
 
     private SimulatedInstrument assemble(SimulatedPlayer player, BoardSettings board, SensorModel... models) {

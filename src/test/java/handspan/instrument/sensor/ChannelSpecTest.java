@@ -16,6 +16,8 @@ class ChannelSpecTest {
         "1:distance:cm,        1,         DISTANCE,      CM,       1:distance:cm",
         "Left Side:echo,       Left Side, ECHO,          US,       Left Side:echo:us",
         "2:echo:in,            2,         ECHO,          IN,       2:echo:in",
+        "3:infrared,           3,         INFRARED,      COUNTS10, 3:infrared:counts10",
+        "ir:infrared:V,        ir,        INFRARED,      V,        ir:infrared:V",
         "light:photoresistor,  light,     PHOTORESISTOR, COUNTS10, light:photoresistor:counts10",
         "' l :photoresistor:V', l,        PHOTORESISTOR, V,        l:photoresistor:V",
         "3:unscaled,           3,         UNSCALED,      NONE,     3:unscaled:none"
@@ -42,6 +44,7 @@ class ChannelSpecTest {
                 "1:distance:MM",
                 "1:distance:us",
                 "1:echo:mm",
+                "1:infrared:mm",
                 "1:photoresistor:mm",
                 "1:unscaled:mm",
                 "1:distance:mm:x",
@@ -53,7 +56,7 @@ class ChannelSpecTest {
 
     @Test
     void aRefusalSaysWhatIsAllowed() {
-        assertTrue(refusal("1:radar").contains("'radar' (distance, echo, photoresistor, unscaled)"));
+        assertTrue(refusal("1:radar").contains("'radar' (distance, echo, infrared, photoresistor, unscaled)"));
         assertTrue(refusal("1:distance:parsec").contains("'parsec' (mm, cm, in, us, counts10, counts12, V, none)"));
         assertTrue(refusal("1:echo:mm").contains("unit mm does not go with echo (usual: us)"));
         assertTrue(refusal("1").contains("1:distance:mm"));

@@ -93,6 +93,56 @@ class EchoModelTest {
         assertTrue(Arrays.stream(us).distinct().count() > 5);
     }
 
+    @Test
+    void aTimeOutInNoListIsPrintedLikeAnyOther() {
+        // 46,600 / 58: one clone's time-out in hundredths of a centimetre
+        EchoSettings clone = EchoSettings.usual(20, DistanceErrors.NONE)
+                .withPrint(EchoPrint.CENTIMETRE_HUNDREDTHS, EchoSettings.CLONE_TIME_OUT_US);
+        SimulatedHand absent = new SimulatedHand(HandSettings.STILL, 1);
+        assertEquals(803.45, new EchoModel(clone, 1).read(absent, Nanos.PER_SECOND, 0), 1e-9);
+    }
+
+    @Test
+    void aNeighboursPingMakesASecondLevel() {
+        // by hand: up 240 mm and down sqrt(240^2 + 150^2) = 283.02 mm, half of it 261.51 mm
+        Neighbour neighbour = new Neighbour(TimeOfFlightModelTest.stillAt(240), 150, 0.4);
+        double[] us = read(beside(neighbour), TimeOfFlightModelTest.stillAt(300), 20_000);
+        double own = 1;
+        double other = 1;
+        int run = 0;
+        int longest = 0;
+        for (double value : us) {
+            double mm = value * 0.3432 / 2; // 343.2 m/s at 20 degrees, ISO 9613-1
+            boolean heard = Math.abs(mm - 261.51) < 0.2;
+            assertTrue(heard || Math.abs(mm - 300) < 0.2, mm + " mm");
+            other += heard ? 1 : 0;
+            own += heard ? 0 : 1;
+            run = heard ? run + 1 : 0;
+            longest = Math.max(longest, run);
+        }
+        assertEquals(0.4, other / (own + other), 0.015);
+        assertEquals(2, longest);
+    }
+
+    @Test
+    void aNeighbourFartherAwayIsHeardOnlyWhereNoHandIs() {
+        Neighbour neighbour = new Neighbour(TimeOfFlightModelTest.stillAt(400), 150, 0.4);
+        double[] us = read(beside(neighbour), TimeOfFlightModelTest.stillAt(300), 1000);
+        assertEquals(1, Arrays.stream(us).distinct().count());
+        double[] ghosts = read(beside(neighbour), new SimulatedHand(HandSettings.STILL, 1), 20_000);
+        // by hand: (400 + 427.20) / 2 = 413.60 mm, 2410 microseconds at 343.2 m/s
+        assertEquals(2, Arrays.stream(ghosts).distinct().count());
+        assertEquals(2410, Arrays.stream(ghosts).min().orElseThrow(), 2);
+        assertEquals(0.6, Arrays.stream(ghosts).filter(v -> v == 38_000).count() / 20_000.0, 0.015);
+        Neighbour away = new Neighbour(new SimulatedHand(HandSettings.STILL, 1), 150, 0.4);
+        double[] none = read(beside(away), new SimulatedHand(HandSettings.STILL, 1), 1000);
+        assertTrue(Arrays.stream(none).allMatch(v -> v == 38_000));
+    }
+
+    private static EchoModel beside(Neighbour neighbour) {
+        return new EchoModel(EchoSettings.usual(20, DistanceErrors.NONE).withFaults(0, 0, 0), 1, neighbour);
+    }
+
     private static EchoModel exact(double celsius) {
         return new EchoModel(EchoSettings.usual(celsius, DistanceErrors.NONE).withFaults(0, 0, 0), 1);
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.number.units.Nanos;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,6 +108,59 @@ class LightModelTest {
         double dim = model.read(absent, Nanos.ofSeconds(LightRoom.DRIFT_SECONDS * 3 / 4), 0);
         assertEquals(Math.rint(RISING.counts(16.5)), bright, 1);
         assertEquals(Math.rint(RISING.counts(13.5)), dim, 1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100, 0.5, 0.1993", "120, 0.5, 0.1663", "100, 0.25, 0.2993"})
+    void aDimmedLampRipplesAsItsDutyAndTheCellsLagSay(double hz, double lit01, double peakToPeak) {
+        // by hand, tau = 25 ms: (1 - exp(-D T/tau)) (1 - exp(-(1-D) T/tau)) / (1 - exp(-T/tau)) / D
+        LightRoom room = LightRoom.steady(150).withDimmer(new Dimmer(hz, lit01));
+        double[] factor = new double[20_000];
+        for (int i = 0; i < factor.length; i++) {
+            factor[i] = room.flicker(Nanos.ofSeconds(i / (hz * 1000)));
+        }
+        double most = Arrays.stream(factor).max().orElseThrow();
+        double least = Arrays.stream(factor).min().orElseThrow();
+        assertEquals(peakToPeak, most - least, 5e-4);
+        assertEquals(1, Series.mean(factor), 1e-3);
+    }
+
+    @Test
+    void aDimmedLampIsASquareWaveThroughAFirstOrderLag() {
+        LightRoom room = LightRoom.steady(150).withDimmer(new Dimmer(120, 0.3));
+        double followed = 0.3;
+        double stepS = 1e-6;
+        for (int i = 0; i < 400_000; i++) {
+            double share = i * stepS * 120 % 1;
+            followed += ((share < 0.3 ? 1 : 0) - followed) * stepS / 0.025;
+            if (i > 300_000 && i % 997 == 0) {
+                assertEquals(followed / 0.3, room.flicker(Nanos.ofSeconds((i + 1) * stepS)), 1e-3);
+            }
+        }
+    }
+
+    @Test
+    void theLightFailsAndASpotlightComes() {
+        LightRoom room = LightRoom.steady(150).spotlightAt(Nanos.ofSeconds(45)).blackoutAt(Nanos.ofSeconds(30));
+        LightModel model = new LightModel(RISING, room, 0, 2);
+        SimulatedHand absent = new SimulatedHand(HandSettings.STILL, 1);
+        assertEquals(Math.rint(RISING.counts(150)), model.read(absent, Nanos.ofSeconds(29.99), 0));
+        // 0.3 lux: 1023 * 10 / (10 + 14 (0.03)^-0.65) by hand
+        assertEquals(70, model.read(absent, Nanos.ofSeconds(31), 0), 1);
+        assertEquals(70, model.read(absent, Nanos.ofSeconds(44.99), 0), 1);
+        // 1500 lux: 1023 * 10 / (10 + 14 (150)^-0.65) by hand
+        assertEquals(970, model.read(absent, Nanos.ofSeconds(46), 0), 1);
+    }
+
+    @Test
+    void aDriftCanBeginAtAnyTimeWithItsSteepestPart() {
+        long start = Nanos.ofSeconds(777);
+        LightRoom room = LightRoom.steady(150).withDrift01(0.25, start);
+        SimulatedHand absent = new SimulatedHand(HandSettings.STILL, 1);
+        assertEquals(150, room.lux(absent, start), 1e-9);
+        // by hand: 150 (1 + 0.25 sin(2 pi 60/2400)) = 150 * 1.03911
+        assertEquals(155.866, room.lux(absent, start + Nanos.ofSeconds(60)), 1e-3);
+        assertEquals(187.5, room.lux(absent, start + Nanos.ofSeconds(600)), 1e-9);
     }
 
     /** Share of a step of light that the counts show some time after a hand has jumped. */

@@ -24,7 +24,10 @@ class SimulatedInstrumentsTest {
         List<String> names = SimulatedInstruments.catalogue().stream()
                 .map(CatalogueEntry::name)
                 .toList();
-        assertEquals(List.of("hall", "attic", "echo", "echo-cm", "two-flight", "noisy", "still"), names);
+        assertEquals(
+                "hall attic echo echo-cm two-flight noisy still infrared light-only"
+                        + " fold flicker drift sleeve clutter blackout crosstalk",
+                String.join(" ", names));
     }
 
     @Test
@@ -45,7 +48,16 @@ class SimulatedInstrumentsTest {
                 "echo-cm; 16; Distance: \\d{1,3} cm",
                 "two-flight; 30; D:\\d{1,4} L:\\d{1,4}",
                 "noisy; 50; \\d{1,4},\\d{1,4}",
-                "still; 50; \\d{1,4}\\.\\d,\\d{1,4}\\.\\d"
+                "still; 50; \\d{1,4}\\.\\d,\\d{1,4}\\.\\d",
+                "infrared; 40; \\d{1,4},\\d{1,4}",
+                "light-only; 50; ldr: \\d{1,4}",
+                "fold; 40; \\d{1,4},\\d{1,4}",
+                "flicker; 49; \\d{1,4},\\d{1,4}",
+                "drift; 50; \\d{1,4},\\d{1,4}",
+                "sleeve; 50; \\d{1,4},\\d{1,4}",
+                "clutter; 50; \\d{1,4},\\d{1,4}",
+                "blackout; 50; \\d{1,4},\\d{1,4}",
+                "crosstalk; 15; echo1:\\d{3,5} echo2:\\d{3,5}"
             })
     void everyInstrumentPrintsItsShapeAtItsRate(String name, double linesPerS, String shape) {
         SimulatedInstrument instrument = SimulatedInstruments.create(name, SEED);
@@ -59,7 +71,7 @@ class SimulatedInstrumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hall", "echo", "two-flight", "noisy"})
+    @ValueSource(strings = {"hall", "echo", "two-flight", "noisy", "infrared", "sleeve", "clutter", "crosstalk"})
     void theSameSeedAndCuesGiveTheSameBytesAndAnotherSeedOthers(String name) {
         String first = perform(SimulatedInstruments.create(name, SEED), 20);
         assertArrayEquals(bytes(first), bytes(perform(SimulatedInstruments.create(name, SEED), 20)));

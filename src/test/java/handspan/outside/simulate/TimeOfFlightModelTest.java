@@ -87,7 +87,7 @@ class TimeOfFlightModelTest {
     void aReadingLagsTheHandByHalfTheMeasuringTime() {
         SimulatedHand hand = stillAt(100);
         hand.goTo(500, Nanos.ofSeconds(2), 0.8);
-        TimeOfFlightSettings exact = new TimeOfFlightSettings(DistanceErrors.NONE, 0, 0, 0, 0, 33, 2);
+        TimeOfFlightSettings exact = new TimeOfFlightSettings(DistanceErrors.NONE, 0, 0, 0, 0, 33, 2, 8190);
         long middle = Nanos.ofSeconds(2.4);
         double printed = new TimeOfFlightModel(exact, 1).read(hand, middle, 0);
         // at the peak speed 1.875 D/T the hand covers 937.5 mm/s * 16.5 ms
@@ -103,7 +103,7 @@ class TimeOfFlightModelTest {
         int run = 0;
         int longest = 0;
         for (double value : mm) {
-            run = value == TimeOfFlightModel.NO_READING ? run + 1 : 0;
+            run = value == TimeOfFlightSettings.USUAL_NO_READING ? run + 1 : 0;
             lost += run > 0 ? 1 : 0;
             longest = Math.max(longest, run);
         }
@@ -114,11 +114,22 @@ class TimeOfFlightModelTest {
     @Test
     void steadyErrorsAreThoseOfTheSpecimen() {
         DistanceErrors errors = new DistanceErrors(0.02, -10, 5);
-        TimeOfFlightSettings settings = new TimeOfFlightSettings(errors, 0, 0, 0, 0, 20, 1);
+        TimeOfFlightSettings settings = new TimeOfFlightSettings(errors, 0, 0, 0, 0, 20, 1, 8190);
         // by hand: 1.02 * 300 - 10 + 5 sin(pi/2) = 301
         assertEquals(301, new TimeOfFlightModel(settings, 1).read(stillAt(300), Nanos.PER_SECOND, 0), 1e-9);
         // by hand: 1.02 * 100 - 10 + 5 sin(pi/6) = 94.5
         assertEquals(94.5, new TimeOfFlightModel(settings, 1).read(stillAt(100), Nanos.PER_SECOND, 0), 1e-9);
+    }
+
+    @Test
+    void aProgramMayPrintAnotherNumberForNoReading() {
+        TimeOfFlightSettings settings =
+                TimeOfFlightSettings.usual(DistanceErrors.NONE).withNoReading(1204.1, 1);
+        TimeOfFlightModel model = new TimeOfFlightModel(settings, 5);
+        SimulatedHand absent = new SimulatedHand(HandSettings.STILL, 1);
+        assertEquals(1204.1, model.read(absent, Nanos.PER_SECOND, 0));
+        assertEquals(1204.1, model.read(absent, 2 * Nanos.PER_SECOND, 0));
+        assertEquals(300, model.read(stillAt(300), 3 * Nanos.PER_SECOND, 0), 15);
     }
 
     static SimulatedHand stillAt(double mm) {
