@@ -4,14 +4,19 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.survey.ChannelReport;
+import handspan.instrument.survey.Drift;
 import handspan.instrument.survey.Verdict;
 import handspan.live.session.ActivityView;
 import handspan.live.session.LinkException;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
+import handspan.wiring.Rig;
 import handspan.wiring.Source;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,9 +26,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "survey",
         description =
-                "judges each sensor while the hands are held still: noise, step, rate, dropouts; good, usable or poor")
+                "judges each sensor while the hands are held still: rate, noise, step, dropouts, repeats, drift, wobble,"
+                        + " clutter; good, usable or poor, and what to do")
 final class SurveyVerb extends Verb {
     private static final double USUAL_SECONDS = 10;
+    private static final long AWAY_NANOS = 2 * Nanos.PER_SECOND;
 
     @Mixin
     SourceArguments source = new SourceArguments();
@@ -40,7 +47,8 @@ final class SurveyVerb extends Verb {
         Air air = source.air();
         try (Known known = Known.open(source, talk, false, null)) {
             Instrument instrument = known.instrument();
-            talk.say("survey: hold each hand still over its sensor");
+            talk.say("survey: begin with the hands away, then hold each still over its sensor");
+            handsAway(known.rig());
             known.rig()
                     .submit(new handspan.live.session.Command.Survey(instrument.channels(), instrument.sensors(air)));
             boolean toTheEnd = source.source().kind() == Source.Kind.TAKE && seconds == null;
@@ -60,6 +68,33 @@ final class SurveyVerb extends Verb {
         }
     }
 
+    /** Drift and numbers for no reading, where they are known. */
+    private static String more(ChannelReport report) {
+        List<String> words = new ArrayList<>();
+        report.findings()
+                .drift()
+                .filter(Drift::isTelling)
+                .ifPresent(drift -> words.add(", slope " + Figures.text(drift.perMin(), 2) + " a minute ("
+                        + Figures.text(drift.lowPerMin(), 2) + " to " + Figures.text(drift.highPerMin(), 2) + ")"));
+        report.findings()
+                .drift()
+                .filter(drift -> !Double.isNaN(drift.slowAt3S()))
+                .ifPresent(drift -> words.add(", slow part over 3 s " + Figures.text(drift.slowAt3S(), 2)));
+        if (!report.findings().sentinels().values().isEmpty()) {
+            words.add(", no reading is " + report.findings().sentinels().words());
+        }
+        return String.join("", words);
+    }
+
+    /** A simulated player has been heard playing; a rest before the hold shows what else is in the beam. */
+    private static void handsAway(Rig rig) {
+        rig.simulation().ifPresent(simulation -> {
+            long sinceNanos = rig.snapshot().timeNanos();
+            simulation.leave(sinceNanos);
+            rig.follow(snapshot -> snapshot.timeNanos() < sinceNanos + AWAY_NANOS);
+        });
+    }
+
     private int conclude(Talk talk, Snapshot last, String remark) {
         if (!(last.activity() instanceof ActivityView.Surveying surveying)) {
             talk.warn("no survey came about: no reading");
@@ -72,7 +107,7 @@ final class SurveyVerb extends Verb {
         JsonViews.number(result, "ratePerS", surveying.ratePerS());
         JsonViews.number(result, "rateJitterMs", surveying.jitterMs());
         result.set("rejections", JsonViews.rejections(last.rejections()));
-        result.set("channels", JsonViews.reports(surveying.reports()));
+        result.set("channels", SurveyJson.channels(surveying.reports()));
         result.put("remark", remark);
         talk.say(Figures.count(surveying.count()) + " readings in " + Figures.text(surveying.seconds(), 1) + " s, "
                 + Figures.text(surveying.ratePerS(), 1) + " a second; left out: " + JsonViews.words(last.rejections()));
@@ -87,7 +122,7 @@ final class SurveyVerb extends Verb {
                         + Figures.count(report.heldCount()) + " readings) at " + Figures.text(report.centre(), 1) + " "
                         + report.spec().unit().word() + ": standard deviation " + Figures.text(report.noise(), 2)
                         + ", step " + Figures.text(report.step(), 2) + ", " + report.outliers() + " outliers, "
-                        + Figures.percent(report.dropouts01()) + " missing");
+                        + Figures.percent(report.dropouts01()) + " missing" + more(report));
             }
             if (!report.remedy().isEmpty()) {
                 talk.say("  to do: " + report.remedy());

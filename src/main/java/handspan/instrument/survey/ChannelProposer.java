@@ -86,6 +86,14 @@ public final class ChannelProposer {
         if (unit.equals("us") || unit.endsWith("\u00b5s") || label.equals("us") || label.contains("echo")) {
             return sure(name, SensorKind.ECHO, Unit.US, "its label or unit says microseconds of echo");
         }
+        if (label.startsWith("ir") || label.contains("infrared")) {
+            if (unit.equals("v")) {
+                return sure(name, SensorKind.INFRARED, Unit.V, "its label speaks of infrared; " + span(i));
+            }
+            if (most[i] <= 4095 && !fraction[i]) {
+                return sure(name, SensorKind.INFRARED, counts(i), "its label speaks of infrared; " + span(i));
+            }
+        }
         if (label.startsWith("l") || label.contains("light") || label.contains("lux")) {
             if (unit.equals("v") && !label.startsWith("le")) {
                 return sure(name, SensorKind.PHOTORESISTOR, Unit.V, "its label speaks of light; " + span(i));

@@ -7,6 +7,8 @@ import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Sensor;
 import handspan.number.fit.Noise;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,8 +20,22 @@ class JudgementTest {
         ChannelSpec channel = ChannelSpec.parse(spec);
         Sensor sensor = Sensor.of(channel, Air.USUAL, 5);
         Noise noise = new Noise(deviation, deviation, 1, median, median, 150, 2);
-        double mmPerUnit = sensor.isLength() ? sensor.physical(1) : Double.NaN;
-        return Judgement.of(channel, sensor, 300, 150, noise, mmPerUnit, ratePerS, dropouts01, 0.25);
+        double noiseMm = sensor.isLength() ? sensor.physical(deviation) : Double.NaN;
+        Findings findings = new Findings(
+                300,
+                150,
+                noise,
+                noiseMm,
+                new Pace(ratePerS, 0, 0),
+                new DropoutRuns(dropouts01, dropouts01 == 0 ? 0 : 4, dropouts01 == 0 ? 0 : 1, 1, 2000 / ratePerS),
+                new Repeats(1, 0, 0.25),
+                new Sentinels(List.of(), List.of(), 0),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return Judgement.of(channel, sensor, findings);
     }
 
     @ParameterizedTest(name = "{0}: noise {1}, {2}/s, dropouts {3}: {4}")
@@ -68,7 +84,7 @@ class JudgementTest {
     void theReasonGivesTheFiguresAndTheRemedyWhatToDo() {
         ChannelReport report = judged("1:distance:cm", 0.456, 30, 18.2, 0.062);
         assertEquals(
-                "noise 4.56 mm; 6.2 % of readings missing; 18.2 readings a second: vibrato will be lost",
+                "noise 4.56 mm; 6.2 % of readings missing, one at a time; 18.2 readings a second: vibrato will be lost",
                 report.reason());
         assertEquals("play nearer to the sensor, palm flat; roll the sleeve up, palm flat", report.remedy());
         assertEquals(

@@ -13,13 +13,18 @@ import java.util.Random;
 final class Scene {
     final Survey survey;
 
-    private final Random random = new Random(82);
+    private final Random random;
     private final double intervalMs;
     private final double step;
     private double dropouts01;
     private double timeMs;
 
     Scene(String spec, double ratePerS, double step) {
+        this(spec, ratePerS, step, 82);
+    }
+
+    Scene(String spec, double ratePerS, double step, long seed) {
+        this.random = new Random(seed);
         ChannelSpec channel = ChannelSpec.parse(spec);
         Sensor sensor = Sensor.of(channel, Air.USUAL, 5);
         this.survey = new Survey(LineShape.numbers(',', 1), List.of(channel), List.of(sensor));
@@ -53,6 +58,23 @@ final class Scene {
         survey.onReading(new Reading(Nanos.ofMs(timeMs), new double[] {value}, 1));
         timeMs += intervalMs;
         return this;
+    }
+
+    /** A line in which this number is missing. */
+    Scene printNothing() {
+        survey.onReading(new Reading(Nanos.ofMs(timeMs), new double[] {0}, 0));
+        timeMs += intervalMs;
+        return this;
+    }
+
+    /** Seconds since the first line. */
+    double seconds() {
+        return timeMs / 1000;
+    }
+
+    /** White noise for whoever prints numbers of his own. */
+    double gauss() {
+        return random.nextGaussian();
     }
 
     ChannelReport report() {
