@@ -60,6 +60,11 @@ public final class Fade {
         return gain01;
     }
 
+    /** The gain of the last call. */
+    public double gain01() {
+        return gain01;
+    }
+
     /** Whether it is closed and has run down. */
     public boolean isSilent() {
         return closed && gain01 <= 0;

@@ -20,6 +20,7 @@ public final class HandTracker {
     private final double usualIntervalS;
     private long lastNanos;
     private boolean smoothing;
+    private double shift;
 
     /**
      * A tracker.
@@ -51,7 +52,7 @@ public final class HandTracker {
         if (!reading.has(slot) || !sensor.hasReading(reading.value(slot))) {
             return null;
         }
-        double mm = setup.response().mm(sensor.physical(reading.value(slot)));
+        double mm = setup.response().mm(sensor.physical(reading.value(slot)) - shift);
         if (!Double.isFinite(mm) || !(setup.scaledTravel() || setup.zone().holds(mm))) {
             return null;
         }
@@ -75,6 +76,11 @@ public final class HandTracker {
         smoothing = true;
         lastNanos = timeNanos;
         return new Hand(timeNanos, smoother.next(mm, intervalS), smoother.speedMmPerS());
+    }
+
+    /** All physical values read so much too high from now on, in the sensor's unit. */
+    public void shift(double physical) {
+        shift = physical;
     }
 
     /** Time passes. */

@@ -2,6 +2,10 @@ package handspan.live.path;
 
 import handspan.hand.smooth.SmoothSettings;
 import handspan.instrument.line.LineShape;
+import handspan.instrument.sensor.Air;
+import handspan.instrument.sensor.Photoresistor;
+import handspan.instrument.sensor.Sensor;
+import handspan.instrument.sensor.SensorKind;
 import handspan.music.level.LevelCurve;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Snap;
@@ -88,6 +92,48 @@ public final class PathParts {
         }
         return new HandTracker(
                 slot, room.sensor(hand), hand, smoothing, room.ratePerS(), Nanos.ofMs(settings.fadeMs()));
+    }
+
+    Surroundings surroundings() {
+        Room room = profile.room();
+        HandSetup pitch = room.pitch();
+        Sensor sensor = room.sensor(pitch);
+        return new Surroundings(
+                levelLight(room.level()),
+                sensor.isLength() ? new RestWatch(scene(room)) : null,
+                shape.indexOf(pitch.channel().channel()),
+                sensor,
+                pitch);
+    }
+
+    private @Nullable LevelLight levelLight(@Nullable HandSetup level) {
+        if (level == null || !(profile.room().sensor(level) instanceof Photoresistor sensor)) {
+            return null;
+        }
+        return new LevelLight(
+                shape.indexOf(level.channel().channel()),
+                sensor,
+                level.response().physical(level.zone().farMm()),
+                level.response().physical(level.zone().nearMm()),
+                profile.level().loudFar());
+    }
+
+    private RestWatch.Scene scene(Room room) {
+        HandSetup pitch = room.pitch();
+        boolean echo = pitch.channel().kind() == SensorKind.ECHO;
+        return new RestWatch.Scene(
+                pitch.zone(),
+                pitch.noiseMm(),
+                tuning.centsPerMm(pitch.zone().lengthMm()),
+                echo ? soundPerC(room.air()) : 0);
+    }
+
+    /** Share by which sound runs faster for each degree at a temperature. */
+    private static double soundPerC(Air air) {
+        Air colder = new Air(Math.max(-20, air.temperatureC() - 1), air.humidity01());
+        Air warmer = new Air(Math.min(50, air.temperatureC() + 1), air.humidity01());
+        double change = warmer.speedOfSoundMPerS() - colder.speedOfSoundMPerS();
+        return change / air.speedOfSoundMPerS() / (warmer.temperatureC() - colder.temperatureC());
     }
 
     Glide glide() {

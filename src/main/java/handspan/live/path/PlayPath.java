@@ -30,6 +30,7 @@ public final class PlayPath {
     private final Glide levelGlide;
     private final Voice voice;
     private final Fade fade;
+    private final Surroundings surroundings;
     private final HandOff handOff = new HandOff();
     private final List<FrameTarget> targets;
     private final PathSettings settings;
@@ -68,6 +69,7 @@ public final class PlayPath {
         this.pitchGlide = parts.glide();
         this.levelGlide = parts.glide();
         this.voice = parts.voice();
+        this.surroundings = parts.surroundings();
         this.fade = new Fade(profile.level(), Nanos.ofMs(settings.fadeMs()));
         this.targets = List.copyOf(targets);
         this.settings = settings;
@@ -91,12 +93,21 @@ public final class PlayPath {
             pitchGlide.to(pitch.mm(), timeNanos);
             voice.onPitchHand(pitch.mm());
         }
-        Hand level = levelHand == null ? null : levelHand.onReading(reading);
-        if (level != null) {
-            levelGlide.to(level.mm(), timeNanos);
-        }
+        surroundings.onReading(reading, pitchHand.isPlaying());
+        onLevelReading(reading);
         if (!settings.glide()) {
             sound(timeNanos);
+        }
+    }
+
+    private void onLevelReading(Reading reading) {
+        if (levelHand == null) {
+            return;
+        }
+        levelHand.shift(surroundings.lightShiftLn());
+        Hand level = levelHand.onReading(reading);
+        if (level != null) {
+            levelGlide.to(level.mm(), reading.timeNanos());
         }
     }
 
@@ -135,7 +146,8 @@ public final class PlayPath {
         boolean levelThere = levelHand == null || levelHand.isPlaying();
         double levelMm = levelGlide.at(timeNanos);
         double wanted01 = levelThere ? voice.gain01(levelMm) : 0;
-        double gain01 = fade.next(wanted01, open, timeNanos);
+        double most01 = surroundings.holds() ? fade.gain01() : 1;
+        double gain01 = fade.next(Math.min(wanted01, most01), open, timeNanos);
         return voice.frame(timeNanos, pitchMm, levelMm, gain01, open || gain01 > 0, state());
     }
 
@@ -153,14 +165,14 @@ public final class PlayPath {
     }
 
     private boolean isOpen() {
-        return !muted && !lost && !stopping && pitchHand.isPlaying();
+        return !muted && !lost && !stopping && !surroundings.mutes() && pitchHand.isPlaying();
     }
 
     private PlayState state() {
         if (lost) {
             return PlayState.LOST;
         }
-        if (muted || stopping) {
+        if (muted || stopping || surroundings.mutes()) {
             return PlayState.MUTED;
         }
         return pitchHand.isPlaying() ? PlayState.PLAYING : PlayState.AWAY;
@@ -184,6 +196,7 @@ public final class PlayPath {
     /** The link is gone: fade, and wait for two agreeing readings. */
     public void onLost() {
         lost = true;
+        surroundings.onLost();
         pitchHand.onLost();
         if (levelHand != null) {
             levelHand.onLost();
@@ -235,6 +248,26 @@ public final class PlayPath {
     /** Whether the player has closed the sound. */
     public boolean isMuted() {
         return muted;
+    }
+
+    /** Takes the open light of the next second without a hand as the open level, for as long as this path runs. */
+    public void retakeLight() {
+        surroundings.retakeLight();
+    }
+
+    /** What became of the latest {@link #retakeLight}; null while it goes on, and once it has been told. */
+    public @Nullable LightTaken takeLightTaken() {
+        return surroundings.takeLightTaken();
+    }
+
+    /** Why light closes the sound, in words; empty when it does not. */
+    public String lightMute() {
+        return surroundings.muteReason();
+    }
+
+    /** What is worth a word between songs; empty while a hand plays, and when nothing is. */
+    public String hint() {
+        return surroundings.hint();
     }
 
     /** Puts another tuning in; hands and sound go on. */

@@ -62,6 +62,8 @@ public sealed interface ActivityView {
      * @param frames how many were sent
      * @param spikes readings of the pitch hand held back
      * @param ratePerS readings a second, lately
+     * @param lightMute why light closes the sound, in words; empty when it does not
+     * @param hint what is worth a word between songs; empty while a hand plays, and when nothing is
      * @param stopped whether sound has gone for good after a stop
      */
     record Playing(
@@ -71,6 +73,8 @@ public sealed interface ActivityView {
             long frames,
             long spikes,
             double ratePerS,
+            String lightMute,
+            String hint,
             boolean stopped)
             implements ActivityView {}
 }

@@ -43,16 +43,23 @@ final class Calibrating implements Activity {
     @Override
     public List<Event.What> takeEvents() {
         List<Event.What> events = new ArrayList<>();
-        for (CalibrationEvent event : calibration.takeEvents()) {
-            if (event instanceof CalibrationEvent.Asked asked) {
-                events.add(new Event.Asked(asked.step()));
-            } else if (event instanceof CalibrationEvent.Captured got) {
-                events.add(new Event.Captured(got.step(), got.hold(), got.fromNanos(), got.toNanos()));
-            } else if (event instanceof CalibrationEvent.NotYet not) {
-                events.add(new Event.NotYet(not.step(), not.reason()));
-            }
-        }
+        calibration.takeEvents().forEach(event -> events.add(told(event)));
         return events;
+    }
+
+    private static Event.What told(CalibrationEvent event) {
+        if (event instanceof CalibrationEvent.Asked asked) {
+            return new Event.Asked(asked.step(), asked.readySeconds());
+        } else if (event instanceof CalibrationEvent.Captured got) {
+            return new Event.Captured(got.step(), got.hold(), got.steadiness(), got.fromNanos(), got.toNanos());
+        } else if (event instanceof CalibrationEvent.Holding holding) {
+            return new Event.Holding(holding.step(), holding.remainingSeconds());
+        } else if (event instanceof CalibrationEvent.Undone undone) {
+            return new Event.Undone(undone.step(), undone.reason());
+        } else if (event instanceof CalibrationEvent.NotYet not) {
+            return new Event.NotYet(not.step(), not.reason());
+        }
+        throw new IllegalStateException("an event that is none of a calibration: " + event);
     }
 
     @Override

@@ -60,6 +60,9 @@ public sealed interface Command {
     /** Put another tuning in while playing. */
     record Tune(Tuning tuning) implements Command {}
 
+    /** Take the open light of the next second without a hand as the open level, for this session. */
+    record RetakeLight() implements Command {}
+
     /** Take the last calibration step again. */
     record Undo() implements Command {}
 

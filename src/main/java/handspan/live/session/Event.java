@@ -1,8 +1,10 @@
 package handspan.live.session;
 
 import handspan.instrument.line.LineShape;
+import handspan.live.path.LightTaken;
 import handspan.music.send.PlayState;
 import handspan.room.Hold;
+import handspan.room.calibrate.Steadiness;
 import handspan.room.calibrate.Step;
 import java.util.Optional;
 
@@ -28,18 +30,42 @@ public record Event(long number, long timeNanos, What what) {
     /** A line shape was learned. */
     public record Learned(LineShape shape) implements What {}
 
-    /** The player is asked for a step. */
-    public record Asked(Step step) implements What {}
+    /**
+     * The player is asked for a step.
+     *
+     * @param step which
+     * @param readySeconds time to get the hand there, before anything is judged
+     */
+    public record Asked(Step step, double readySeconds) implements What {}
 
     /**
      * A step was captured.
      *
      * @param step which
      * @param hold what was captured; empty for a rest without a reading
+     * @param steadiness how still it was; as present as the hold
      * @param fromNanos start of the hold
      * @param toNanos end of the hold
      */
-    public record Captured(Step step, Optional<Hold> hold, long fromNanos, long toNanos) implements What {}
+    public record Captured(
+            Step step, Optional<Hold> hold, Optional<Steadiness> steadiness, long fromNanos, long toNanos)
+            implements What {}
+
+    /**
+     * A step is being held as it should be; it only has to last.
+     *
+     * @param step which
+     * @param remainingSeconds how much longer, above 0
+     */
+    public record Holding(Step step, double remainingSeconds) implements What {}
+
+    /**
+     * The last captured step was dropped; it is asked for again next.
+     *
+     * @param step which
+     * @param reason in words
+     */
+    public record Undone(Step step, String reason) implements What {}
 
     /**
      * A step can't be captured yet.
@@ -51,6 +77,20 @@ public record Event(long number, long timeNanos, What what) {
 
     /** What the instrument is doing changed. */
     public record Playing(PlayState state) implements What {}
+
+    /**
+     * The light closes the sound, because it changes as no hand could change it, or opens it again.
+     *
+     * @param muted which of both
+     * @param reason why, in words; empty when it opens
+     */
+    public record LightMute(boolean muted, String reason) implements What {}
+
+    /** The open light level was to be taken again. */
+    public record OpenTaken(LightTaken light) implements What {}
+
+    /** Something between songs is worth a word; never while a hand plays. */
+    public record Hint(String words) implements What {}
 
     /** A mistake in this program: what sounded has been silenced, what ran has ended. */
     public record Failed(String reason) implements What {}

@@ -4,9 +4,11 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.instrument.survey.Intervals;
 import handspan.live.path.FrameTarget;
+import handspan.live.path.LightTaken;
 import handspan.live.path.PlayPath;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +19,8 @@ final class Playing implements Activity {
     private String tuning;
     private PlayState told = PlayState.AWAY;
     private boolean anyTold;
+    private String toldLightMute = "";
+    private String toldHint = "";
 
     Playing(LineShape shape, Command.Play command, List<FrameTarget> targets, long startNanos) {
         this.path = new PlayPath(command.profile(), command.tuning(), shape, command.settings(), targets, startNanos);
@@ -46,6 +50,8 @@ final class Playing implements Activity {
         } else if (command instanceof Command.Tune tune) {
             path.tune(tune.tuning());
             tuning = tune.tuning().name();
+        } else if (command instanceof Command.RetakeLight) {
+            path.retakeLight();
         } else if (command instanceof Command.Stop) {
             path.stop();
         } else {
@@ -67,12 +73,31 @@ final class Playing implements Activity {
     @Override
     public List<Event.What> takeEvents() {
         SoundFrame frame = path.latest();
-        if (frame == null || (anyTold && frame.state() == told)) {
+        LightTaken taken = path.takeLightTaken();
+        boolean stateNews = frame != null && !(anyTold && frame.state() == told);
+        boolean lightNews = !path.lightMute().equals(toldLightMute);
+        boolean hintNews = !path.hint().isEmpty() && !path.hint().equals(toldHint);
+        if (taken == null && !stateNews && !lightNews && !hintNews) {
             return List.of();
         }
-        anyTold = true;
-        told = frame.state();
-        return List.of(new Event.Playing(told));
+        List<Event.What> events = new ArrayList<>();
+        if (taken != null) {
+            events.add(new Event.OpenTaken(taken));
+        }
+        if (lightNews) {
+            toldLightMute = path.lightMute();
+            events.add(new Event.LightMute(!toldLightMute.isEmpty(), toldLightMute));
+        }
+        if (frame != null && stateNews) {
+            anyTold = true;
+            told = frame.state();
+            events.add(new Event.Playing(told));
+        }
+        if (hintNews) {
+            toldHint = path.hint();
+            events.add(new Event.Hint(toldHint));
+        }
+        return events;
     }
 
     @Override
@@ -90,6 +115,8 @@ final class Playing implements Activity {
                 path.frames(),
                 path.spikes(),
                 intervals.ratePerS(),
+                path.lightMute(),
+                path.hint(),
                 path.isStopped());
     }
 }

@@ -8,7 +8,7 @@ public enum PlayState {
     PLAYING,
     /** No hand in the zone. */
     AWAY,
-    /** The player has closed the sound. */
+    /** The player has closed the sound, or light that no hand can make has. */
     MUTED,
     /** The board does not send. */
     LOST;
