@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.ChannelSpec;
+import handspan.music.tuning.NoteName;
 import handspan.number.fit.MonotoneCurve;
+import handspan.room.FitQuality;
 import handspan.room.HandRole;
 import handspan.room.HandSetup;
 import handspan.room.Hold;
@@ -18,8 +20,11 @@ import java.util.List;
 final class HandJson {
     private static final String AS_MEASURED = "asMeasured";
     private static final String CURVE = "curve";
+    private static final String PARABOLA = "parabola";
+    private static final String TRIANGULATION = "triangulation";
 
-    private static final Words<String> RESPONSES = Words.of("response", List.of(AS_MEASURED, CURVE), kind -> kind);
+    private static final Words<String> RESPONSES =
+            Words.of("response", List.of(AS_MEASURED, CURVE, PARABOLA, TRIANGULATION), kind -> kind);
     private static final Words<StepKind> STEPS = Words.of("step", List.of(StepKind.values()), StepKind::word);
     private static final Words<HandRole> HANDS = Words.of("hand", List.of(HandRole.values()), HandRole::word);
 
@@ -34,7 +39,15 @@ final class HandJson {
                 .put("farMm", hand.zone().farMm())
                 .put("nearUncertaintyMm", hand.zone().nearUncertaintyMm())
                 .put("farUncertaintyMm", hand.zone().farUncertaintyMm());
-        return tree.put("noiseMm", hand.noiseMm()).put("scaledTravel", hand.scaledTravel());
+        tree.put("noiseMm", hand.noiseMm()).put("scaledTravel", hand.scaledTravel());
+        FitQuality fit = hand.fit();
+        if (hand.stepMm() > 0) {
+            tree.put("stepMm", hand.stepMm());
+        }
+        if (fit != null) {
+            tree.set("fit", FitJson.tree(fit));
+        }
+        return tree;
     }
 
     private static ObjectNode responseTree(Response response) {
@@ -45,6 +58,18 @@ final class HandJson {
                 points.addObject().put("physical", point.x()).put("mm", point.y());
             }
             return tree;
+        } else if (response instanceof Response.Parabola parabola) {
+            return tree.put("kind", PARABOLA)
+                    .put("c0", parabola.c0())
+                    .put("c1", parabola.c1())
+                    .put("c2", parabola.c2())
+                    .put("fromPhysical", parabola.fromPhysical())
+                    .put("toPhysical", parabola.toPhysical());
+        } else if (response instanceof Response.Triangulation law) {
+            return tree.put("kind", TRIANGULATION)
+                    .put("aVolts", law.aVolts())
+                    .put("bVoltMm", law.bVoltMm())
+                    .put("kMm", law.kMm());
         }
         return tree.put("kind", AS_MEASURED);
     }
@@ -52,13 +77,19 @@ final class HandJson {
     static ArrayNode holdsTree(List<Hold> holds) {
         ArrayNode tree = JsonNodeFactory.instance.arrayNode();
         for (Hold hold : holds) {
-            tree.addObject()
+            ObjectNode one = tree.addObject()
                     .put("step", hold.kind().word())
                     .put("hand", hold.hand().word())
                     .put("physical", hold.physical())
                     .put("standardUncertainty", hold.standardUncertainty())
                     .put("noise", hold.noise())
                     .put("count", hold.count());
+            hold.mm().ifPresent(mm -> one.put("mm", mm));
+            hold.key().ifPresent(key -> one.put("note", NoteName.of(key)));
+            hold.peak().ifPresent(peak -> one.put("peak", peak));
+            if (hold.step() > 0) {
+                one.put("countingStep", hold.step());
+            }
         }
         return tree;
     }
@@ -68,12 +99,28 @@ final class HandJson {
         Response response = response(fields.object("response"));
         Zone zone = zone(fields.object("zone"));
         double noiseMm = fields.number("noiseMm", given -> new HandSetup(channel, response, zone, given, false));
-        return new HandSetup(channel, response, zone, noiseMm, fields.flag("scaledTravel"));
+        boolean scaledTravel = fields.flag("scaledTravel");
+        FitQuality fit = fields.has("fit") ? FitJson.read(fields.object("fit")) : null;
+        HandSetup setup = new HandSetup(channel, response, zone, noiseMm, scaledTravel, fit);
+        return fields.has("stepMm") ? setup.inSteps(fields.number("stepMm", setup::inSteps)) : setup;
     }
 
     private static Response response(JsonFields fields) throws ProfileException {
-        if (fields.text("kind", RESPONSES::meaning).equals(AS_MEASURED)) {
+        String kind = fields.text("kind", RESPONSES::meaning);
+        if (kind.equals(AS_MEASURED)) {
             return new Response.AsMeasured();
+        } else if (kind.equals(PARABOLA)) {
+            double c0 = fields.number("c0");
+            double c1 = fields.number("c1");
+            double c2 = fields.number("c2");
+            double from = fields.number("fromPhysical");
+            double to = fields.number("toPhysical");
+            return fields.made("c1", () -> new Response.Parabola(c0, c1, c2, from, to));
+        } else if (kind.equals(TRIANGULATION)) {
+            double a = fields.number("aVolts");
+            double b = fields.number("bVoltMm");
+            double k = fields.number("kMm");
+            return fields.made("bVoltMm", () -> new Response.Triangulation(a, b, k));
         }
         List<MonotoneCurve.Point> points = new ArrayList<>();
         for (JsonFields point : fields.objects("points")) {
@@ -97,10 +144,23 @@ final class HandJson {
             HandRole hand = fields.text("hand", HANDS::meaning);
             double physical = fields.number("physical");
             double uncertainty =
-                    fields.number("standardUncertainty", given -> new Hold(step, hand, physical, given, 0, 0));
-            double noise = fields.number("noise", given -> new Hold(step, hand, physical, uncertainty, given, 0));
+                    fields.number("standardUncertainty", given -> Hold.of(step, hand, physical, given, 0, 0));
+            double noise = fields.number("noise", given -> Hold.of(step, hand, physical, uncertainty, given, 0));
             int count = fields.whole("count", 0, Integer.MAX_VALUE);
-            holds.add(new Hold(step, hand, physical, uncertainty, noise, count));
+            Hold hold = Hold.of(step, hand, physical, uncertainty, noise, count);
+            if (fields.has("mm")) {
+                hold = hold.at(fields.number("mm", hold::at));
+            }
+            if (fields.has("note")) {
+                hold = hold.on(fields.text("note", NoteName::parse));
+            }
+            if (fields.has("countingStep")) {
+                hold = hold.inSteps(fields.number("countingStep", hold::inSteps));
+            }
+            if (fields.has("peak")) {
+                hold = hold.after(fields.number("peak"));
+            }
+            holds.add(hold);
         }
         return holds;
     }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.LineSplitter;
 import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.InfraredPart;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.SensorKind;
 import handspan.instrument.sensor.Unit;
@@ -67,11 +68,16 @@ public final class InstrumentJson {
     }
 
     static ObjectNode channelTree(ChannelSpec channel) {
-        return JsonNodeFactory.instance
+        ObjectNode tree = JsonNodeFactory.instance
                 .objectNode()
                 .put("channel", channel.channel())
                 .put("kind", channel.kind().word())
                 .put("unit", channel.unit().word());
+        InfraredPart part = channel.part();
+        if (part != null) {
+            tree.put("part", part.word());
+        }
+        return tree;
     }
 
     private static ObjectNode lineTree(LineShape shape) {
@@ -120,7 +126,10 @@ public final class InstrumentJson {
     static ChannelSpec channel(JsonFields fields) throws ProfileException {
         SensorKind kind = fields.text("kind", SensorKind::parse);
         String channel = fields.text("channel", given -> new ChannelSpec(given, kind, kind.usualUnit()).channel());
-        return fields.text("unit", given -> new ChannelSpec(channel, kind, Unit.parse(given)));
+        ChannelSpec spec = fields.text("unit", given -> new ChannelSpec(channel, kind, Unit.parse(given)));
+        return fields.has("part")
+                ? fields.text("part", given -> new ChannelSpec(channel, kind, spec.unit(), InfraredPart.parse(given)))
+                : spec;
     }
 
     private static LineShape line(JsonFields fields) throws ProfileException {

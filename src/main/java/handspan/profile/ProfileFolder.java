@@ -138,6 +138,18 @@ public final class ProfileFolder {
         return InstrumentJson.FORM.read(SafeFile.needed(file, "instrument file"), file);
     }
 
+    /** The instrument of a name; empty when no file tells of it, or its name can't be a file's. */
+    public Optional<Instrument> instrument(String name) throws ProfileException {
+        Path file;
+        try {
+            file = fileIn(folder.resolve(INSTRUMENTS), name, "instrument");
+        } catch (ProfileException e) {
+            return Optional.empty();
+        }
+        Optional<byte[]> bytes = SafeFile.read(file);
+        return bytes.isEmpty() ? Optional.empty() : Optional.of(InstrumentJson.FORM.read(bytes.get(), file));
+    }
+
     /**
      * Saves an instrument under its name.
      *

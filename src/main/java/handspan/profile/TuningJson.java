@@ -28,13 +28,17 @@ final class TuningJson {
             ArrayNode steps = tree.putObject("scale").put("name", scale.name()).putArray("stepsCents");
             scale.stepsCents().forEach(steps::add);
         }
-        return tree.put("tonic", NoteName.pitchClass(tuning.tonic()))
+        tree.put("tonic", NoteName.pitchClass(tuning.tonic()))
                 .put("low", NoteName.of(tuning.lowKey()))
                 .put("high", NoteName.of(tuning.highKey()))
                 .put("direction", tuning.direction().word())
                 .put("snap", tuning.snap().word())
                 .put("transpose", tuning.transpose())
                 .put("trimCents", tuning.trimCents());
+        if (tuning.warp() != 0) {
+            tree.put("warp", tuning.warp());
+        }
+        return tree;
     }
 
     static Tuning read(JsonFields fields) throws ProfileException {
@@ -52,7 +56,14 @@ final class TuningJson {
                 fields.text("name", given -> trial(given, lowKey, highKey, 0, 0).name());
         int transpose = fields.whole("transpose", given -> trial(name, lowKey, highKey, given, 0));
         double trimCents = fields.number("trimCents", given -> trial(name, lowKey, highKey, 0, given));
-        return new Tuning(name, reference, scale, tonic, lowKey, highKey, direction, snap, transpose, trimCents);
+        double warp = fields.has("warp")
+                ? fields.number(
+                        "warp", given -> trial(name, lowKey, highKey, 0, 0).withWarp(given))
+                : 0;
+        return fields.made(
+                "high",
+                () -> new Tuning(
+                        name, reference, scale, tonic, lowKey, highKey, direction, snap, transpose, trimCents, warp));
     }
 
     private static Tuning trial(String name, int lowKey, int highKey, int transpose, double trimCents) {

@@ -39,4 +39,9 @@ public record Room(
     public Sensor sensor(HandSetup hand) {
         return Sensor.of(hand.channel(), air, instrument.referenceVolts());
     }
+
+    /** The same room on a night with other air. */
+    public Room in(Air other) {
+        return new Room(name, calibratedAt, instrument, other, ratePerS, pitch, level, holds);
+    }
 }

@@ -15,7 +15,11 @@ public enum StepKind {
     /** Hand half-way over the light sensor. */
     MID,
     /** Light sensor covered as far as the player will go. */
-    COVERED;
+    COVERED,
+    /** Hand at a distance measured by a ruler. */
+    RULER,
+    /** Hand where a note shall be. */
+    NOTE;
 
     /** The word in events and files. */
     public String word() {

@@ -238,7 +238,7 @@ class RoomJsonTest {
         for (int i = 0; i < 2000; i++) {
             double value = i < edges.length ? edges[i] : Double.longBitsToDouble(random.nextLong());
             if (Double.isFinite(value)) {
-                holds.add(new Hold(StepKind.NEAR, HandRole.PITCH, value, Math.abs(value), 0, 1));
+                holds.add(Hold.of(StepKind.NEAR, HandRole.PITCH, value, Math.abs(value), 0, 1));
             }
         }
         assertEquals(
@@ -275,7 +275,16 @@ class RoomJsonTest {
     @MethodSource({"handspan.profile.WrongValues#outOfRange", "handspan.profile.WrongValues#outOfOrder"})
     void aWrongValueIsNamedWithItsFileItsKeyAndWhatIsAllowed(String pointer, String value, String allowed)
             throws IOException {
-        byte[] bytes = JsonText.bytes(WrongValues.sampleWith(pointer, value));
+        assertNamed(JsonText.bytes(WrongValues.sampleWith(pointer, value)), pointer, allowed);
+    }
+
+    @ParameterizedTest
+    @MethodSource("handspan.profile.WrongValues#outOfRangeByRuler")
+    void soIsAWrongValueInAFitOrAHold(String pointer, String value, String allowed) throws IOException {
+        assertNamed(JsonText.bytes(WrongValues.byRulerWith(pointer, value)), pointer, allowed);
+    }
+
+    private static void assertNamed(byte[] bytes, String pointer, String allowed) {
         ProfileException e = assertThrows(ProfileException.class, () -> read(bytes));
         assertEquals(ProfileException.Kind.DAMAGED, e.kind());
         String message = String.valueOf(e.getMessage());

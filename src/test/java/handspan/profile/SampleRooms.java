@@ -16,6 +16,7 @@ import handspan.music.tuning.Scales;
 import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
 import handspan.number.fit.MonotoneCurve;
+import handspan.room.FitQuality;
 import handspan.room.HandRole;
 import handspan.room.HandSetup;
 import handspan.room.Hold;
@@ -35,7 +36,12 @@ final class SampleRooms {
 
     /** All of them, each with a name of its own. */
     static Stream<RoomProfile> all() {
-        return Stream.of(twoHands("Copper Attic"), onlyPitch("Salle d'\u00e9t\u00e9"), oddBoard("\u90e8\u5c4b"));
+        return Stream.of(
+                twoHands("Copper Attic"),
+                onlyPitch("Salle d'\u00e9t\u00e9"),
+                oddBoard("\u90e8\u5c4b"),
+                byRuler("Fennel Loft"),
+                byInfrared("Fennel Stair"));
     }
 
     /** Every optional part is there: line, level hand, curve, a scale of its own. */
@@ -58,8 +64,8 @@ final class SampleRooms {
                 0.4,
                 true);
         List<Hold> holds = List.of(
-                new Hold(StepKind.NEAR, HandRole.PITCH, 80.5, 0.3, 2.0, 141),
-                new Hold(StepKind.COVERED, HandRole.LEVEL, 2.25, 0.01, 0.02, 150));
+                Hold.of(StepKind.NEAR, HandRole.PITCH, 80.5, 0.3, 2.0, 141),
+                Hold.of(StepKind.COVERED, HandRole.LEVEL, 2.25, 0.01, 0.02, 150));
         Room room =
                 new Room(name, "2026-03-14T19:30:00Z", instrument, new Air(23.5, 0.42), 50.125, pitch, level, holds);
         Tuning slendro = new Tuning(
@@ -77,6 +83,44 @@ final class SampleRooms {
                 "copper wing", List.of(SendTarget.parse("udp:127.0.0.1:9000"), SendTarget.parse("udp:[::1]:57121")));
         return new RoomProfile(
                 room, List.of(Tuning.usual(), slendro), new LevelCurve(-60, -6, 0.03, false, 0.75), send);
+    }
+
+    /** A response fitted to ruler holds, with all that a hold can carry. */
+    static RoomProfile byRuler(String name) {
+        Instrument instrument = new Instrument("copper wing", 4, 57_600, null, LASER, null, 3.3);
+        List<MonotoneCurve.Point> residuals = List.of(
+                new MonotoneCurve.Point(100, -0.25),
+                new MonotoneCurve.Point(300, 0.5),
+                new MonotoneCurve.Point(500, -0.25));
+        List<MonotoneCurve.Point> uncertainty =
+                List.of(new MonotoneCurve.Point(100, 0.75), new MonotoneCurve.Point(500, 1.25));
+        HandSetup pitch = new HandSetup(
+                LASER,
+                new Response.Parabola(-4.5, 1.01, 1e-5, 95, 498),
+                new Zone(100, 500, 0.75, 1.25),
+                2.5,
+                false,
+                1,
+                new FitQuality("parabola", 3, residuals, 0.4, 0.6, 1.5, uncertainty));
+        List<Hold> holds = List.of(
+                Hold.of(StepKind.RULER, HandRole.PITCH, 95, 0.25, 2, 190)
+                        .at(100)
+                        .inSteps(1)
+                        .after(180),
+                Hold.of(StepKind.NOTE, HandRole.PITCH, 300.5, 0.25, 2, 100).on(69));
+        Room room = new Room(name, "2026-03-14T19:30:00Z", instrument, Air.USUAL, 50, pitch, null, holds);
+        return new RoomProfile(
+                room, List.of(Tuning.usual().withWarp(-1.25)), LevelCurve.USUAL, new SendPlan(List.of(), List.of()));
+    }
+
+    /** A law for infrared, and the part it is. */
+    static RoomProfile byInfrared(String name) {
+        ChannelSpec infrared = ChannelSpec.parse("1:infrared:counts12:4-30cm");
+        Instrument instrument = new Instrument("ember", 1, 115_200, null, infrared, null, 3.3);
+        HandSetup pitch = new HandSetup(
+                infrared, new Response.Triangulation(0.016, 131.5, 5.25), new Zone(70, 250, 0.5, 1.5), 2, true);
+        Room room = new Room(name, "2026-03-14T19:30:00Z", instrument, Air.USUAL, 60, pitch, null, List.of());
+        return new RoomProfile(room, List.of(Tuning.usual()), LevelCurve.USUAL, new SendPlan(List.of(), List.of()));
     }
 
     /** No optional part is there. */

@@ -148,6 +148,12 @@ class SchemaTest {
     }
 
     @ParameterizedTest
+    @MethodSource("handspan.profile.WrongValues#outOfRangeByRuler")
+    void theSchemaRefusesAWrongFitToo(String pointer, String value, String allowed) throws IOException {
+        assertTrue(schemaRefuses(WrongValues.byRulerWith(pointer, value)));
+    }
+
+    @ParameterizedTest
     @MethodSource("handspan.profile.WrongValues#atTheEdge")
     void theSchemaAllowsWhatTheReaderReads(String pointer, String value) throws IOException {
         assertEquals(Set.of(), ROOM.validate(WrongValues.sampleWith(pointer, value)));

@@ -39,7 +39,8 @@ final class WrongValues {
                 Arguments.of("/instrument/line/slots", "[]", "1..64"),
                 Arguments.of("/instrument/line/slots/1/position", "257", "0..256"),
                 Arguments.of("/instrument/line/slots/1/position", "-1", "0..256"),
-                Arguments.of("/instrument/pitch/kind", "\"smell\"", "distance, echo, photoresistor, unscaled"),
+                Arguments.of(
+                        "/instrument/pitch/kind", "\"smell\"", "distance, echo, infrared, photoresistor, unscaled"),
                 Arguments.of("/instrument/level/unit", "\"mm\"", "usual: counts10"),
                 Arguments.of("/pitch/channel/channel", "\"\"", "a label of the line"),
                 Arguments.of("/pitch/channel/unit", "\"miles\"", "mm, cm, in"),
@@ -79,6 +80,21 @@ final class WrongValues {
                 Arguments.of("/send/lines/0/address", "\"pitch\"", "it must start with /"),
                 Arguments.of("/send/lines/0/address", "\"/a b\"", "character 3"),
                 Arguments.of("/send/lines/0/address", "\"/a//b\"", "a name between each two /"));
+    }
+
+    /** The same in the file of a room that was calibrated by ruler. */
+    static Stream<Arguments> outOfRangeByRuler() {
+        return Stream.of(
+                Arguments.of("/pitch/stepMm", "-1", "0 or more"),
+                Arguments.of("/pitch/fit/parameters", "0", "1..9"),
+                Arguments.of("/pitch/fit/rmsMm", "-0.1", "0 or more"),
+                Arguments.of("/pitch/fit/leftOutMm", "-0.1", "0 or more"),
+                Arguments.of("/pitch/fit/widened", "0.9", "1 or more"),
+                Arguments.of("/pitch/fit/uncertainty", "[]", "at least 2"),
+                Arguments.of("/holds/0/mm", "5001", "0..5000"),
+                Arguments.of("/holds/0/countingStep", "-1", "0 or more"),
+                Arguments.of("/holds/1/note", "\"H9\"", "write it like"),
+                Arguments.of("/tunings/0/warp", "3.1", "-3..3"));
     }
 
     /** Rules between values, which the schema can only state in words. */
@@ -140,7 +156,15 @@ final class WrongValues {
 
     /** The sample file with one value changed. */
     static ObjectNode sampleWith(String pointer, String value) throws IOException {
-        ObjectNode tree = sample();
+        return changed(sample(), pointer, value);
+    }
+
+    /** The file of a room by ruler with one value changed. */
+    static ObjectNode byRulerWith(String pointer, String value) throws IOException {
+        return changed(RoomJson.tree(SampleRooms.byRuler("Copper Attic")), pointer, value);
+    }
+
+    private static ObjectNode changed(ObjectNode tree, String pointer, String value) throws IOException {
         JsonNode changed = JsonMapper.builder().build().readTree(value);
         JsonPointer at = JsonPointer.compile(pointer);
         JsonNode parent = tree.at(at.head());

@@ -13,6 +13,7 @@ package handspan.music.tuning;
  * @param snap how pitch is drawn to the scale
  * @param transpose semitones added to all, -48..48
  * @param trimCents cents added to all, -100..100
+ * @param warp of the pitch curve, -3..3: 0 even, above 0 finer near, below 0 finer far
  */
 public record Tuning(
         String name,
@@ -24,7 +25,23 @@ public record Tuning(
         Direction direction,
         Snap snap,
         int transpose,
-        double trimCents) {
+        double trimCents,
+        double warp) {
+    /** An even tuning. */
+    public Tuning(
+            String name,
+            ReferencePitch reference,
+            Scale scale,
+            int tonic,
+            int lowKey,
+            int highKey,
+            Direction direction,
+            Snap snap,
+            int transpose,
+            double trimCents) {
+        this(name, reference, scale, tonic, lowKey, highKey, direction, snap, transpose, trimCents, 0);
+    }
+
     /** Checks ranges. */
     public Tuning {
         if (name.isBlank()) {
@@ -43,6 +60,7 @@ public record Tuning(
         if (!(Math.abs(trimCents) <= 100)) {
             throw new IllegalArgumentException("trim of " + trimCents + " cents (-100..100)");
         }
+        new PitchCurve(lowKey, highKey, direction, warp);
         // a range without a single note of the scale is refused here, not on stage
         ScaleLadder.of(scale, tonic, lowKey, highKey);
     }
@@ -64,22 +82,22 @@ public record Tuning(
 
     /** The same tuning over another range. */
     public Tuning withRange(int low, int high) {
-        return new Tuning(name, reference, scale, tonic, low, high, direction, snap, transpose, trimCents);
+        return new Tuning(name, reference, scale, tonic, low, high, direction, snap, transpose, trimCents, warp);
     }
 
     /** The same tuning with another scale. */
     public Tuning withScale(Scale other) {
-        return new Tuning(name, reference, other, tonic, lowKey, highKey, direction, snap, transpose, trimCents);
+        return new Tuning(name, reference, other, tonic, lowKey, highKey, direction, snap, transpose, trimCents, warp);
     }
 
     /** The same tuning snapping otherwise. */
     public Tuning withSnap(Snap other) {
-        return new Tuning(name, reference, scale, tonic, lowKey, highKey, direction, other, transpose, trimCents);
+        return new Tuning(name, reference, scale, tonic, lowKey, highKey, direction, other, transpose, trimCents, warp);
     }
 
     /** The curve from place to key number, before transposition and trim. */
     public PitchCurve curve() {
-        return new PitchCurve(lowKey, highKey, direction);
+        return new PitchCurve(lowKey, highKey, direction, warp);
     }
 
     /** The scale's notes in the range, before transposition and trim. */
@@ -92,8 +110,18 @@ public record Tuning(
         return transpose + trimCents / ReferencePitch.CENTS_PER_KEY;
     }
 
-    /** Cents in a millimetre of hand travel over a zone of that length. */
+    /** The same tuning with another warp. */
+    public Tuning withWarp(double other) {
+        return new Tuning(name, reference, scale, tonic, lowKey, highKey, direction, snap, transpose, trimCents, other);
+    }
+
+    /** Cents in a millimetre of hand travel over a zone of that length, where the curve is steepest. */
     public double centsPerMm(double zoneMm) {
-        return ReferencePitch.CENTS_PER_KEY * (highKey - lowKey) / zoneMm;
+        return Math.max(centsPerMm(zoneMm, 0), centsPerMm(zoneMm, 1));
+    }
+
+    /** Cents in a millimetre of hand travel at a place of a zone of that length. */
+    public double centsPerMm(double zoneMm, double place01) {
+        return ReferencePitch.CENTS_PER_KEY * curve().steepness(place01) / zoneMm;
     }
 }

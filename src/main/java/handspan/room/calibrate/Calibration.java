@@ -20,20 +20,40 @@ import org.jspecify.annotations.Nullable;
  * Leads through a plan: asks for a step, watches for a move and then for stillness, captures by itself, asks for the
  * next. Pure: time comes with the readings. Owned by one thread.
  *
- * <p>States: asking step 0 .. asking step n-1, then done. A captured hold moves one on, {@link #undo} one back.
+ * <p>States: asking step 0 .. asking step n-1, then done. A captured hold moves one on, {@link #undo} one back; so does
+ * the hand itself by dipping twice. After each asking there is a moment in which nothing is judged; then, while the
+ * hand is still where it should be, the time that remains is told.
  */
 public final class Calibration {
     private static final long REMIND_NANOS = 6 * Nanos.PER_SECOND;
 
-    /** One hand's channel. */
-    private record Channel(int slot, Sensor sensor, HoldJudge judge, HoldWindow window, Resolution resolution) {}
+    /** Another reason may be told after so long: words and signals one on top of the other are not heard. */
+    private static final long NEWS_NANOS = 2 * Nanos.PER_SECOND;
 
-    private record Done(Step step, Optional<Hold> hold, Optional<SteadyValue> value) {}
+    private static final long COUNTDOWN_NANOS = Nanos.PER_SECOND / 2;
+
+    private static final long UNKNOWN = Long.MIN_VALUE;
+
+    /** Why the last step is taken again. */
+    static final String DOUBLE_DIP = "double dip";
+
+    /** Why the last step is taken again. */
+    static final String ASKED_FOR = "asked for";
+
+    /** Looking for stillness is dear: not at every reading. */
+    private static final long LOOK_NANOS = Nanos.PER_SECOND / 10;
+
+    private record Done(Step step, Optional<Hold> hold, Optional<HoldJudge.Held> held) {}
 
     private final CalibrationPlan plan;
-    private final Map<HandRole, Channel> channels = new EnumMap<>(HandRole.class);
+    private final HoldRules rules;
+    private final Map<HandRole, HandWatch> hands = new EnumMap<>(HandRole.class);
     private final List<Done> done = new ArrayList<>();
     private final List<CalibrationEvent> events = new ArrayList<>();
+    private long readyNanos = UNKNOWN;
+    private long judgedNanos;
+    private long lookedNanos = UNKNOWN;
+    private long countedNanos = UNKNOWN;
     private long remindedNanos;
     private HoldJudge.Why reminded = HoldJudge.Why.NONE;
     private String reason = "";
@@ -58,20 +78,13 @@ public final class Calibration {
             @Nullable Sensor levelSensor,
             HoldRules rules) {
         this.plan = plan;
-        channels.put(HandRole.PITCH, channel(shape, pitch, pitchSensor, rules));
+        this.rules = rules;
+        hands.put(HandRole.PITCH, new HandWatch(shape.indexOf(pitch.channel()), pitchSensor, rules));
         if (level != null && levelSensor != null) {
-            channels.put(HandRole.LEVEL, channel(shape, level, levelSensor, rules));
+            hands.put(HandRole.LEVEL, new HandWatch(shape.indexOf(level.channel()), levelSensor, rules));
         }
-        events.add(new CalibrationEvent.Asked(step()));
-    }
-
-    private static Channel channel(LineShape shape, ChannelSpec spec, Sensor sensor, HoldRules rules) {
-        return new Channel(
-                shape.indexOf(spec.channel()),
-                sensor,
-                new HoldJudge(rules, sensor),
-                new HoldWindow(Nanos.ofSeconds(rules.holdSeconds())),
-                new Resolution(sensor));
+        hands.values().forEach(hand -> hand.begin(rules.forStep(step().kind())));
+        events.add(new CalibrationEvent.Asked(step(), rules.readySeconds()));
     }
 
     /** Takes a reading. */
@@ -79,75 +92,123 @@ public final class Calibration {
         if (isDone()) {
             return;
         }
+        long timeNanos = reading.timeNanos();
+        if (readyNanos == UNKNOWN) {
+            readyNanos = timeNanos + Nanos.ofSeconds(rules.readySeconds());
+        }
         Step step = step();
-        Channel channel = channels.get(step.hand());
-        if (channel == null) {
+        HandWatch asked = hands.get(step.hand());
+        if (asked == null) {
             throw new IllegalStateException("step " + step.id() + " asks for a hand that has no channel");
         }
-        boolean present = reading.has(channel.slot);
-        double raw = present ? reading.value(channel.slot) : 0;
-        boolean valid = present && channel.sensor.hasReading(raw);
-        if (valid) {
-            channel.resolution.onReading(channel.sensor.physical(raw));
+        boolean ready = timeNanos >= readyNanos;
+        boolean dipped = false;
+        for (Map.Entry<HandRole, HandWatch> hand : hands.entrySet()) {
+            boolean collects = ready && hand.getValue() == asked;
+            dipped |= hand.getValue().onReading(reading, collects, lastOf(hand.getKey()));
         }
-        channel.window.add(reading.timeNanos(), valid ? channel.sensor.physical(raw) : 0, valid);
-        if (channel.window.isFull(reading.timeNanos())) {
-            judge(step, channel, reading.timeNanos());
+        if (dipped && lastIsAPlace()) {
+            undo(DOUBLE_DIP);
+        } else if (asked.window().isFull(timeNanos) && timeNanos - judgedNanos >= LOOK_NANOS) {
+            judgedNanos = timeNanos;
+            judge(step, asked, timeNanos);
         }
+        countdown(timeNanos);
     }
 
-    private void judge(Step step, Channel channel, long timeNanos) {
-        if (step.kind() == StepKind.REST && channel.window.missing01() > HoldRules.ABSENT01) {
-            capture(new Done(step, Optional.empty(), Optional.empty()), channel, timeNanos);
+    private void judge(Step step, HandWatch hand, long timeNanos) {
+        if (step.kind() == StepKind.REST && hand.window().missing01() > HoldRules.ABSENT01) {
+            capture(new Done(step, Optional.empty(), Optional.empty()), hand, timeNanos);
             return;
         }
-        HoldJudge.Verdict verdict = channel.judge.judge(channel.window, lastOf(step.hand()), channel.resolution.step());
+        HoldJudge.Verdict verdict = hand.judge(lastOf(step.hand()), timeNanos);
         if (verdict.held().isEmpty()) {
             remind(step, verdict, timeNanos);
             return;
         }
-        Hold hold = Holds.of(step, verdict.held().get());
-        capture(new Done(step, Optional.of(hold), verdict.held()), channel, timeNanos);
+        Hold hold = hand.finished(Holds.of(step, verdict.held().get().value()));
+        capture(new Done(step, Optional.of(hold), verdict.held()), hand, timeNanos);
     }
 
-    private void capture(Done capture, Channel channel, long timeNanos) {
+    private void capture(Done capture, HandWatch hand, long timeNanos) {
         done.add(capture);
-        events.add(new CalibrationEvent.Captured(capture.step, capture.hold, channel.window.firstNanos(), timeNanos));
+        events.add(new CalibrationEvent.Captured(
+                capture.step,
+                capture.hold,
+                capture.held.map(HoldJudge.Held::steadiness),
+                hand.window().firstNanos(),
+                timeNanos));
         startStep();
     }
 
     private void startStep() {
-        channels.values().forEach(channel -> channel.window.clear());
+        hands.values().forEach(hand -> hand.window().clear());
         reason = "";
         reminded = HoldJudge.Why.NONE;
         remindedNanos = 0;
+        readyNanos = UNKNOWN;
+        lookedNanos = UNKNOWN;
+        countedNanos = UNKNOWN;
         if (!isDone()) {
-            events.add(new CalibrationEvent.Asked(step()));
+            hands.values().forEach(hand -> hand.begin(rules.forStep(step().kind())));
+            events.add(new CalibrationEvent.Asked(step(), rules.readySeconds()));
         }
     }
 
     private void remind(Step step, HoldJudge.Verdict verdict, long timeNanos) {
-        reason = step.kind() == StepKind.REST ? "a hand, or something else, is still moving there" : verdict.reason();
+        reason = step.kind() == StepKind.REST
+                ? "a hand, or something else, is still moving there: " + verdict.reason()
+                : verdict.reason();
+        boolean first = reminded == HoldJudge.Why.NONE;
         boolean news = verdict.why() != reminded && verdict.why() != HoldJudge.Why.ARRIVING;
-        if (news || (timeNanos - remindedNanos >= REMIND_NANOS && remindedNanos != 0)) {
+        long pauseNanos = news ? NEWS_NANOS : REMIND_NANOS;
+        if (first ? news : timeNanos - remindedNanos >= pauseNanos) {
             reminded = verdict.why();
             remindedNanos = timeNanos;
             events.add(new CalibrationEvent.NotYet(step, reason));
         }
     }
 
+    private void countdown(long timeNanos) {
+        boolean counted = countedNanos != UNKNOWN && timeNanos - countedNanos < COUNTDOWN_NANOS;
+        boolean looked = lookedNanos != UNKNOWN && timeNanos - lookedNanos < LOOK_NANOS;
+        if (isDone() || counted || looked) {
+            return;
+        }
+        lookedNanos = timeNanos;
+        Step step = step();
+        HandWatch asked = hands.get(step.hand());
+        if (asked != null) {
+            asked.remaining(lastOf(step.hand()), step.kind() == StepKind.REST, timeNanos)
+                    .ifPresent(seconds -> {
+                        countedNanos = timeNanos;
+                        events.add(new CalibrationEvent.Holding(step, seconds));
+                    });
+        }
+    }
+
     /** Drops the last captured step and asks for it again. */
     public void undo() {
+        undo(ASKED_FOR);
+    }
+
+    private void undo(String why) {
         if (!done.isEmpty()) {
-            done.remove(done.size() - 1);
+            Step step = done.remove(done.size() - 1).step;
+            events.add(new CalibrationEvent.Undone(step, why));
             startStep();
         }
+    }
+
+    /** A rest is not taken again by a sign of the hand that has just come. */
+    private boolean lastIsAPlace() {
+        return !done.isEmpty() && done.get(done.size() - 1).step.kind() != StepKind.REST;
     }
 
     private Optional<SteadyValue> lastOf(HandRole hand) {
         for (int i = done.size() - 1; i >= 0; i--) {
             if (done.get(i).step.hand() == hand) {
-                return done.get(i).value;
+                return done.get(i).held.map(HoldJudge.Held::value);
             }
         }
         return Optional.empty();

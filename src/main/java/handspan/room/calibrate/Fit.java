@@ -5,19 +5,14 @@ import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.Photoresistor;
 import handspan.instrument.sensor.Sensor;
-import handspan.number.fit.MonotoneCurve;
-import handspan.number.units.Figures;
 import handspan.room.HandRole;
-import handspan.room.HandSetup;
 import handspan.room.Hold;
-import handspan.room.Response;
 import handspan.room.Room;
 import handspan.room.StepKind;
-import handspan.room.Zone;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** From holds to a room: pure, and the same for a live calibration and for one made again from a take. */
@@ -26,24 +21,20 @@ public final class Fit {
     public static final double LEAST_ZONE_MM = 80;
 
     /**
-     * Nearest end of a zone, mm: closer than this echo sensors read garbage (data sheet: 2 cm; 5 cm is common
-     * practice).
+     * Nearest end of a zone of a length or infrared sensor, mm: closer than this echo sensors read garbage (data sheet:
+     * 2 cm; 5 cm is common practice).
      */
     public static final double LEAST_NEAR_MM = 50;
 
     /** Least factor in resistance between open and covered light. */
     public static final double LEAST_LIGHT_FACTOR = 2;
 
-    /** Travel that stands for a hand over a light or unscaled sensor where no ruler was used, mm. */
+    /** Travel that stands for a hand over a light sensor where no ruler was used, mm. */
     public static final double SCALED_TRAVEL_MM = 200;
-
-    private static final double UNSCALED_NEAR_MM = 100;
-    private static final double UNSCALED_FAR_MM = 500;
 
     private final Instrument instrument;
     private final Air air;
     private final List<Hold> holds;
-    private final List<String> reasons = new ArrayList<>();
 
     private Fit(Instrument instrument, Air air, List<Hold> holds) {
         this.instrument = instrument;
@@ -59,121 +50,84 @@ public final class Fit {
      * @param instrument its channels
      * @param air of the evening
      * @param ratePerS readings a second, above 0
-     * @param holds captured, in any order; where a step was captured twice the later one counts
-     * @param nearMm ruler distance of the pitch hand's near hold, where known
-     * @param farMm ruler distance of its far hold, where known
+     * @param holds captured, in order; where a step was captured twice the later one counts
      */
     public static Outcome fit(
-            String name,
-            String calibratedAt,
-            Instrument instrument,
-            Air air,
-            double ratePerS,
-            List<Hold> holds,
-            OptionalDouble nearMm,
-            OptionalDouble farMm) {
+            String name, String calibratedAt, Instrument instrument, Air air, double ratePerS, List<Hold> holds) {
         Fit fit = new Fit(instrument, air, holds);
-        Optional<HandSetup> pitch = fit.length(instrument.pitch(), HandRole.PITCH, nearMm, farMm);
+        HandFit pitch = fit.pitch(instrument.pitch());
         ChannelSpec levelChannel = instrument.level();
-        Optional<HandSetup> level = levelChannel == null ? Optional.empty() : fit.level(levelChannel);
-        if (!fit.reasons.isEmpty() || pitch.isEmpty()) {
-            return Outcome.no(fit.reasons);
+        HandFit level = levelChannel == null ? null : fit.level(levelChannel);
+        List<String> reasons = new ArrayList<>(pitch.reasons());
+        if (level != null) {
+            reasons.addAll(level.reasons());
         }
-        return Outcome.of(
-                new Room(name, calibratedAt, instrument, air, ratePerS, pitch.get(), level.orElse(null), holds));
+        if (!reasons.isEmpty()) {
+            return Outcome.no(reasons);
+        }
+        Room room = new Room(
+                name,
+                calibratedAt,
+                instrument,
+                air,
+                ratePerS,
+                pitch.setup().orElseThrow(),
+                level == null ? null : level.setup().orElseThrow(),
+                holds);
+        return pitch.byEar().map(heard -> Outcome.of(room, heard)).orElseGet(() -> Outcome.of(room));
     }
 
-    private Optional<HandSetup> level(ChannelSpec channel) {
-        return Sensor.of(channel, air, instrument.referenceVolts()) instanceof Photoresistor light
-                ? light(channel, light)
-                : length(channel, HandRole.LEVEL, OptionalDouble.empty(), OptionalDouble.empty());
-    }
-
-    private Optional<HandSetup> length(
-            ChannelSpec channel, HandRole hand, OptionalDouble nearMm, OptionalDouble farMm) {
-        Hold near = hold(StepKind.NEAR, hand);
-        Hold far = hold(StepKind.FAR, hand);
-        if (near == null || far == null) {
-            return Optional.empty();
-        }
+    private HandFit pitch(ChannelSpec channel) {
         Sensor sensor = Sensor.of(channel, air, instrument.referenceVolts());
-        boolean ruler = nearMm.isPresent() && farMm.isPresent();
-        if (sensor.isLength() && far.physical() <= near.physical()) {
-            return no(hand.word() + ": the far hold at " + mm(far.physical()) + " is not beyond the near hold at "
-                    + mm(near.physical()) + ": take both again, near first");
+        List<Hold> ruler = latest(StepKind.RULER);
+        if (!ruler.isEmpty()) {
+            return RulerFit.of(channel, sensor, ruler);
         }
-        if (ruler && farMm.getAsDouble() <= nearMm.getAsDouble()) {
-            return no(hand.word() + ": far by ruler " + mm(farMm.getAsDouble()) + " is not beyond near by ruler "
-                    + mm(nearMm.getAsDouble()) + ": swap them");
-        }
-        Response response = response(sensor, near, far, ruler, nearMm, farMm);
-        double from = response.mm(near.physical());
-        double to = response.mm(far.physical());
-        if (to - from < LEAST_ZONE_MM) {
-            return no(hand.word() + ": near and far lie only " + mm(to - from) + " apart (at least " + mm(LEAST_ZONE_MM)
-                    + "): hold further apart");
-        }
-        if (from < LEAST_NEAR_MM) {
-            return no(hand.word() + ": the near hold at " + mm(from) + " is too near to the sensor (at least "
-                    + mm(LEAST_NEAR_MM) + "): hold further away");
-        }
-        double nearScale = slope(response, near.physical());
-        double farScale = slope(response, far.physical());
-        Zone zone = new Zone(from, to, near.standardUncertainty() * nearScale, far.standardUncertainty() * farScale);
-        double noiseMm = Math.max(near.noise() * nearScale, far.noise() * farScale);
-        return Optional.of(new HandSetup(channel, response, zone, noiseMm, !sensor.isLength() && !ruler));
+        List<Hold> notes = latest(StepKind.NOTE);
+        return notes.isEmpty() ? ends(channel, sensor, HandRole.PITCH) : EarFit.of(channel, sensor, notes);
     }
 
-    private static Response response(
-            Sensor sensor, Hold near, Hold far, boolean ruler, OptionalDouble nearMm, OptionalDouble farMm) {
-        if (sensor.isLength() && !ruler) {
-            return new Response.AsMeasured();
+    private HandFit level(ChannelSpec channel) {
+        Sensor sensor = Sensor.of(channel, air, instrument.referenceVolts());
+        if (!(sensor instanceof Photoresistor light)) {
+            return ends(channel, sensor, HandRole.LEVEL);
         }
-        return new Response.Curve(List.of(
-                new MonotoneCurve.Point(near.physical(), ruler ? nearMm.getAsDouble() : UNSCALED_NEAR_MM),
-                new MonotoneCurve.Point(far.physical(), ruler ? farMm.getAsDouble() : UNSCALED_FAR_MM)));
-    }
-
-    private Optional<HandSetup> light(ChannelSpec channel, Photoresistor sensor) {
         Hold open = hold(StepKind.OPEN, HandRole.LEVEL);
         Hold mid = hold(StepKind.MID, HandRole.LEVEL);
         Hold covered = hold(StepKind.COVERED, HandRole.LEVEL);
         if (open == null || mid == null || covered == null) {
-            return Optional.empty();
+            return missing(HandRole.LEVEL, StepKind.OPEN, StepKind.MID, StepKind.COVERED);
         }
-        for (Hold hold : List.of(open, covered)) {
-            if (sensor.isClipped(sensor.raw(hold.physical()))) {
-                return no("light: the " + hold.kind().word() + " hold reads " + raw(sensor, hold)
-                        + ", an end of its scale: change the fixed resistor of the divider ("
-                        + (hold.kind() == StepKind.OPEN ? "smaller" : "larger")
-                        + " where the photoresistor goes to supply, the other way"
-                        + " where it goes to ground)");
+        return LightFit.of(channel, light, open, mid, covered);
+    }
+
+    private HandFit ends(ChannelSpec channel, Sensor sensor, HandRole hand) {
+        Hold near = hold(StepKind.NEAR, hand);
+        Hold far = hold(StepKind.FAR, hand);
+        return near == null || far == null
+                ? missing(hand, StepKind.NEAR, StepKind.FAR)
+                : EndsFit.of(channel, sensor, hand, near, far);
+    }
+
+    /** Holds of a kind; of those for one distance or note the latest. */
+    private List<Hold> latest(StepKind kind) {
+        Map<String, Hold> byPlace = new LinkedHashMap<>();
+        for (Hold hold : holds) {
+            if (hold.kind() == kind) {
+                byPlace.put(hold.mm() + "/" + hold.key(), hold);
             }
         }
-        double span = covered.physical() - open.physical();
-        double factor = Math.exp(Math.abs(span));
-        if (factor < LEAST_LIGHT_FACTOR) {
-            return no("light: open and covered differ only by a factor of " + Figures.text(factor, 1)
-                    + " in resistance (at least " + Figures.text(LEAST_LIGHT_FACTOR, 0)
-                    + "): bring more light to the sensor, or cover it closer");
+        return List.copyOf(byPlace.values());
+    }
+
+    private HandFit missing(HandRole hand, StepKind... kinds) {
+        List<String> reasons = new ArrayList<>();
+        for (StepKind kind : kinds) {
+            if (hold(kind, hand) == null) {
+                reasons.add(hand.word() + ": no " + kind.word() + " hold was captured");
+            }
         }
-        double share = (mid.physical() - open.physical()) / span;
-        if (!(share > 0.05 && share < 0.95)) {
-            return no("light: the mid hold reads " + raw(sensor, mid) + ", not between open at " + raw(sensor, open)
-                    + " and covered at " + raw(sensor, covered) + ": hold half-way and take it again");
-        }
-        Response response = new Response.Curve(List.of(
-                new MonotoneCurve.Point(covered.physical(), 0),
-                new MonotoneCurve.Point(mid.physical(), SCALED_TRAVEL_MM / 2),
-                new MonotoneCurve.Point(open.physical(), SCALED_TRAVEL_MM)));
-        Zone zone = new Zone(
-                0,
-                SCALED_TRAVEL_MM,
-                covered.standardUncertainty() * slope(response, covered.physical()),
-                open.standardUncertainty() * slope(response, open.physical()));
-        double noiseMm = Math.max(
-                mid.noise() * slope(response, mid.physical()), open.noise() * slope(response, open.physical()));
-        return Optional.of(new HandSetup(channel, response, zone, noiseMm, true));
+        return HandFit.no(reasons);
     }
 
     private @Nullable Hold hold(StepKind kind, HandRole hand) {
@@ -182,26 +136,6 @@ public final class Fit {
                 return holds.get(i);
             }
         }
-        reasons.add(hand.word() + ": no " + kind.word() + " hold was captured");
         return null;
-    }
-
-    private Optional<HandSetup> no(String reason) {
-        reasons.add(reason);
-        return Optional.empty();
-    }
-
-    /** Millimetres for a unit of the physical value, by a small central difference. */
-    private static double slope(Response response, double physical) {
-        double step = 1e-4 * Math.max(1, Math.abs(physical));
-        return Math.abs(response.mm(physical + step) - response.mm(physical - step)) / (2 * step);
-    }
-
-    private static String mm(double value) {
-        return Figures.text(value, 0) + " mm";
-    }
-
-    private static String raw(Photoresistor sensor, Hold hold) {
-        return Figures.text(sensor.raw(hold.physical()), 0);
     }
 }

@@ -1,22 +1,34 @@
 package handspan.room.calibrate;
 
+import handspan.instrument.sensor.InfraredSensor;
 import handspan.instrument.sensor.Photoresistor;
 import handspan.instrument.sensor.Sensor;
 import handspan.number.fit.Noise;
 import handspan.number.fit.Robust;
+import handspan.number.fit.SensorUpdates;
 import handspan.number.fit.SteadyValue;
 import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
 import java.util.Arrays;
 import java.util.Optional;
 
 /** Decides whether a window of readings is a hold, or says why not. Pure. */
 final class HoldJudge {
     /**
-     * What a mm stands for over a photoresistor: a hundredth of a factor e in resistance (this project's own choice).
+     * Over a photoresistor there are no mm: a still hand may change log resistance by so much. A hand 8 mm over the
+     * cell that wanders by 1 mm does most of it (this project's own choice, as a share of the 2..3 from open to
+     * covered).
      */
-    private static final double LN_PER_MM = 0.01;
+    private static final double STILL_LN = 0.06;
 
-    private static final int LEAST_READINGS = 8;
+    /**
+     * Volts of a triangulation sensor run about as 1/d, so a share of the volts is that share of the distance: 2 mm at
+     * 100 mm, 8 mm at 400 mm (this project's own choice).
+     */
+    private static final double STILL_SHARE = 0.02;
+
+    /** The rejection of outliers and the noise need so many at least (this project's own choice). */
+    static final int LEAST_READINGS = 8;
 
     /**
      * Four standard deviations of the difference of two medians: normal values' medians scatter {@code sqrt(pi/2)}
@@ -30,9 +42,14 @@ final class HoldJudge {
         NO_HAND,
         ARRIVING,
         MISSING,
+        TOO_FEW,
         MOVING,
+        SWINGING,
         NO_MOVE
     }
+
+    /** What was held. */
+    record Held(SteadyValue value, Steadiness steadiness) {}
 
     /**
      * A hold, or the reason why not yet.
@@ -41,7 +58,7 @@ final class HoldJudge {
      * @param why the kind of reason; {@code NONE} when held
      * @param reason in words, with figures; empty when held
      */
-    record Verdict(Optional<SteadyValue> held, Why why, String reason) {}
+    record Verdict(Optional<Held> held, Why why, String reason) {}
 
     private final HoldRules rules;
     private final Sensor sensor;
@@ -57,69 +74,157 @@ final class HoldJudge {
      * @param window the readings, in the sensor's physical unit
      * @param previous this hand's previous hold; empty when this is its first
      * @param step in which the sensor counts, as far as it has been seen; else 0
+     * @param linesPerUpdate lines to one measurement of the sensor, as far as it is known; else 1
      */
-    Verdict judge(HoldWindow window, Optional<SteadyValue> previous, double step) {
+    Verdict judge(HoldWindow window, Optional<SteadyValue> previous, double step, double linesPerUpdate) {
+        Optional<Verdict> absent = absence(window);
+        if (absent.isPresent()) {
+            return absent.get();
+        }
         double[] readings = window.readings();
-        if (window.missing01() > HoldRules.ABSENT01) {
-            return notYet(Why.NO_HAND, "no hand seen");
-        }
-        if (window.missing01() > rules.mostMissing01() || readings.length < LEAST_READINGS) {
-            return window.lateMissing01() <= rules.mostMissing01()
-                    ? notYet(Why.ARRIVING, "hand just arrived: keep it still")
-                    : notYet(
-                            Why.MISSING,
-                            Figures.percent(window.missing01())
-                                    + " of readings missing: roll the sleeve up, palm flat");
-        }
-        Noise noise = Noise.of(readings, step);
-        double moved = drift(readings);
-        double scatter = SCATTER_TIMES * noise.white() / Math.sqrt(readings.length / 3.0);
-        double most = Math.max(unit(rules.stillMm()), scatter);
-        if (moved > most) {
-            double[] late = Arrays.copyOfRange(readings, readings.length / 2, readings.length);
-            if (drift(late) <= most) {
-                return notYet(Why.ARRIVING, "hand just arrived: keep it still");
-            }
-            return notYet(
-                    Why.MOVING,
-                    "hand still moving: " + text(moved) + " in " + Figures.text(rules.holdSeconds(), 1) + " s");
+        double most = mostSway(readings, window.lines(), step, linesPerUpdate);
+        Sway sway = Sway.of(window.seconds(), readings);
+        if (sway.drift() > most || sway.swing() > most) {
+            return moving(window, sway, most);
         }
         if (previous.isPresent()) {
-            SteadyValue last = previous.get();
-            double way = Math.abs(noise.median() - last.value());
-            double needed = Math.max(
-                    unit(rules.moveMm()), rules.moveNoiseTimes() * last.noise().white());
-            if (way < needed) {
+            double way = way(readings, previous.get());
+            double needed = neededWay(previous.get());
+            if (way <= needed) {
                 return notYet(
                         Why.NO_MOVE,
-                        "no move seen: " + text(way) + " from the last hold (at least " + text(needed) + ")");
+                        "no move seen: " + text(way) + " from the last hold (more than " + text(needed) + ")");
             }
         }
-        return new Verdict(Optional.of(SteadyValue.of(readings, step)), Why.NONE, "");
+        return new Verdict(Optional.of(held(window, step)), Why.NONE, "");
+    }
+
+    /** What a window is worth, whether or not it would pass: distinct updates of the sensor only. */
+    static Held held(HoldWindow window, double step) {
+        double[] readings = window.readings();
+        int[] lines = window.lines();
+        double linesPerUpdate = SensorUpdates.linesPerUpdate(readings, lines);
+        SteadyValue value = SteadyValue.of(updates(readings, lines, linesPerUpdate), step);
+        return new Held(value, Steadiness.of(value, Sway.of(window.seconds(), readings), linesPerUpdate));
+    }
+
+    /**
+     * Whether a stretch shorter than a hold is on its way to become one: someone is there, still, and away from the
+     * last hold.
+     */
+    boolean isOnTheWay(HoldWindow part, Optional<SteadyValue> previous, double step, double linesPerUpdate) {
+        double[] readings = part.readings();
+        if (readings.length < LEAST_READINGS / 2 || part.missing01() > rules.mostMissing01()) {
+            return false;
+        }
+        double most = mostSway(readings, part.lines(), step, linesPerUpdate);
+        Sway sway = Sway.of(part.seconds(), readings);
+        boolean moved = previous.isEmpty() || way(readings, previous.get()) > neededWay(previous.get());
+        return moved && sway.drift() <= most && sway.swing() <= most;
+    }
+
+    private Optional<Verdict> absence(HoldWindow window) {
+        double missing01 = window.missing01();
+        String allowed = " (at most " + Figures.percent(rules.mostMissing01()) + ")";
+        if (missing01 > HoldRules.ABSENT01) {
+            return Optional.of(notYet(
+                    Why.NO_HAND, "no hand seen: " + Figures.percent(missing01) + " of readings without one" + allowed));
+        }
+        if (missing01 > rules.mostMissing01()) {
+            return Optional.of(
+                    window.lateMissing01() <= rules.mostMissing01()
+                            ? arriving()
+                            : notYet(
+                                    Why.MISSING,
+                                    Figures.percent(missing01) + " of readings missing" + allowed
+                                            + ": roll the sleeve up, palm flat"));
+        }
+        int count = window.readings().length;
+        return count >= LEAST_READINGS
+                ? Optional.empty()
+                : Optional.of(notYet(
+                        Why.TOO_FEW,
+                        "only " + count + " readings in " + seconds() + " (at least " + LEAST_READINGS
+                                + "): give a longer --hold, or let the board print more often"));
+    }
+
+    private Verdict moving(HoldWindow window, Sway sway, double most) {
+        double[] readings = window.readings();
+        int half = readings.length / 2;
+        Sway late = Sway.of(
+                Arrays.copyOfRange(window.seconds(), half, readings.length),
+                Arrays.copyOfRange(readings, half, readings.length));
+        if (late.drift() <= most && late.swing() <= most) {
+            return arriving();
+        }
+        String allowed = " (at most " + text(most) + ")";
+        return sway.drift() > most
+                ? notYet(Why.MOVING, "hand still moving: " + text(sway.drift()) + " in " + seconds() + allowed)
+                : notYet(
+                        Why.SWINGING,
+                        "hand not still: to and fro by " + text(sway.swing()) + " in " + seconds() + allowed);
+    }
+
+    private static Verdict arriving() {
+        return notYet(Why.ARRIVING, "hand just arrived: keep it still");
     }
 
     private static Verdict notYet(Why why, String reason) {
         return new Verdict(Optional.empty(), why, reason);
     }
 
-    /** Difference between the medians of the first and the last third. */
-    private static double drift(double[] readings) {
-        int third = Math.max(1, readings.length / 3);
-        double first = Robust.median(Arrays.copyOfRange(readings, 0, third));
-        double last = Robust.median(Arrays.copyOfRange(readings, readings.length - third, readings.length));
-        return Math.abs(last - first);
+    /** What noise alone may do to the medians of thirds, or what a still hand may do. */
+    private double mostSway(double[] readings, int[] lines, double step, double linesPerUpdate) {
+        double[] updates = updates(readings, lines, linesPerUpdate);
+        if (updates.length < 3) {
+            return stillLimit(readings);
+        }
+        double white = Noise.of(updates, step).white();
+        return Math.max(stillLimit(readings), SCATTER_TIMES * white / Math.sqrt(updates.length / 3.0));
     }
 
-    private double unit(double mm) {
+    private static double[] updates(double[] readings, int[] lines, double linesPerUpdate) {
+        int[] firsts = SensorUpdates.firsts(readings, lines, linesPerUpdate);
+        double[] updates = new double[firsts.length];
+        Arrays.setAll(updates, i -> readings[firsts[i]]);
+        return updates.length < 2 ? readings : updates;
+    }
+
+    private static double way(double[] readings, SteadyValue last) {
+        return Math.abs(Robust.median(readings) - last.value());
+    }
+
+    private double neededWay(SteadyValue last) {
+        return Math.max(moveLimit(), rules.moveNoiseTimes() * last.noise().white());
+    }
+
+    /** What a still hand may do, whatever the noise; 0 where nothing is known of the sensor's response. */
+    private double stillLimit(double[] readings) {
         if (sensor.isLength()) {
-            return mm;
+            return rules.stillMm();
+        } else if (sensor instanceof Photoresistor) {
+            return STILL_LN;
         }
-        return sensor instanceof Photoresistor ? mm * LN_PER_MM : 0;
+        return sensor instanceof InfraredSensor ? STILL_SHARE * Math.abs(Robust.median(readings)) : 0;
+    }
+
+    private double moveLimit() {
+        return sensor.isLength() ? rules.moveMm() : sensor instanceof Photoresistor ? rules.moveLn() : 0;
+    }
+
+    private String seconds() {
+        double hold = rules.holdSeconds();
+        return Figures.text(hold, hold == Math.rint(hold) ? 0 : 1) + " s";
     }
 
     private String text(double physical) {
         return sensor.isLength()
                 ? Figures.text(physical, 0) + " mm"
-                : Figures.text(physical, 3) + " in " + sensor.physicalUnit();
+                : Figures.text(physical, 3) + (sensor instanceof Photoresistor ? " in log light" : "");
+    }
+
+    /** The time that a hand must be still, ns. */
+    long holdNanos() {
+        return Nanos.ofSeconds(rules.holdSeconds());
     }
 }

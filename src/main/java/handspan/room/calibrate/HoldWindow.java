@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.number.units.Nanos;
 import java.util.Arrays;
 
 /** The latest readings of one channel over the duration of a hold, oldest first. Owned by one thread. */
@@ -13,6 +14,11 @@ final class HoldWindow {
 
     HoldWindow(long spanNanos) {
         this.spanNanos = spanNanos;
+    }
+
+    /** A window that keeps all. */
+    static HoldWindow endless() {
+        return new HoldWindow(Long.MAX_VALUE);
     }
 
     void add(long timeNanos, double physical, boolean isReading) {
@@ -77,6 +83,41 @@ final class HoldWindow {
             missing += valid[i] ? 0 : 1;
         }
         return size == from ? 1 : missing / (double) (size - from);
+    }
+
+    /** A copy of the latest part. */
+    HoldWindow latest(long partNanos, long nowNanos) {
+        HoldWindow part = new HoldWindow(partNanos);
+        for (int i = 0; i < size; i++) {
+            if (times[i] >= nowNanos - partNanos) {
+                part.add(times[i], values[i], valid[i]);
+            }
+        }
+        return part;
+    }
+
+    /** Times of the readings, in seconds from the first line on; as many as {@link #readings}. */
+    double[] seconds() {
+        double[] seconds = new double[size];
+        int count = 0;
+        for (int i = 0; i < size; i++) {
+            if (valid[i]) {
+                seconds[count++] = Nanos.toSeconds(times[i] - times[0]);
+            }
+        }
+        return Arrays.copyOf(seconds, count);
+    }
+
+    /** Numbers of the lines that the readings came in, counted from the first; as many as {@link #readings}. */
+    int[] lines() {
+        int[] lines = new int[size];
+        int count = 0;
+        for (int i = 0; i < size; i++) {
+            if (valid[i]) {
+                lines[count++] = i;
+            }
+        }
+        return Arrays.copyOf(lines, count);
     }
 
     double[] readings() {

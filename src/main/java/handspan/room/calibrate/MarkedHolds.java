@@ -3,12 +3,13 @@ package handspan.room.calibrate;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.instrument.sensor.ChannelSpec;
+import handspan.instrument.sensor.InfraredSensor;
 import handspan.instrument.sensor.Sensor;
-import handspan.number.fit.SteadyValue;
 import handspan.room.HandRole;
 import handspan.room.Hold;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -24,18 +25,19 @@ public final class MarkedHolds {
      */
     public record Mark(Step step, long fromNanos, long toNanos) {}
 
-    private record Channel(int slot, Sensor sensor, Resolution resolution) {}
+    private record Channel(int slot, Sensor sensor, Resolution resolution, Peak peak) {}
 
     private final List<Mark> marks;
-    private final List<List<Double>> values = new ArrayList<>();
-    private final int[] seen;
+    private final List<HoldWindow> windows = new ArrayList<>();
     private final double[] steps;
+    private final double[] peaks;
+    private final boolean[] closed;
     private final Map<HandRole, Channel> channels = new EnumMap<>(HandRole.class);
 
     /**
      * Collects for some marks.
      *
-     * @param marks of the recording
+     * @param marks of the recording; a step that was captured again later counts as captured then
      * @param shape of its lines
      * @param pitch the pitch hand's channel
      * @param pitchSensor its sensor
@@ -49,17 +51,28 @@ public final class MarkedHolds {
             Sensor pitchSensor,
             @Nullable ChannelSpec level,
             @Nullable Sensor levelSensor) {
-        this.marks = List.copyOf(marks);
-        this.seen = new int[marks.size()];
-        this.steps = new double[marks.size()];
-        marks.forEach(mark -> values.add(new ArrayList<>()));
+        this.marks = lastOfEach(marks);
+        this.steps = new double[this.marks.size()];
+        this.peaks = new double[this.marks.size()];
+        this.closed = new boolean[this.marks.size()];
+        this.marks.forEach(mark -> windows.add(HoldWindow.endless()));
         channels.put(
-                HandRole.PITCH, new Channel(shape.indexOf(pitch.channel()), pitchSensor, new Resolution(pitchSensor)));
+                HandRole.PITCH,
+                new Channel(shape.indexOf(pitch.channel()), pitchSensor, new Resolution(pitchSensor), new Peak()));
         if (level != null && levelSensor != null) {
             channels.put(
                     HandRole.LEVEL,
-                    new Channel(shape.indexOf(level.channel()), levelSensor, new Resolution(levelSensor)));
+                    new Channel(shape.indexOf(level.channel()), levelSensor, new Resolution(levelSensor), new Peak()));
         }
+    }
+
+    private static List<Mark> lastOfEach(List<Mark> marks) {
+        Map<String, Mark> last = new LinkedHashMap<>();
+        for (Mark mark : marks) {
+            last.remove(mark.step().id());
+            last.put(mark.step().id(), mark);
+        }
+        return List.copyOf(last.values());
     }
 
     /** Takes a reading. */
@@ -71,20 +84,24 @@ public final class MarkedHolds {
             double physical = valid ? channel.sensor.physical(raw) : 0;
             if (valid) {
                 channel.resolution.onReading(physical);
+                if (channel.sensor instanceof InfraredSensor) {
+                    channel.peak.onReading(physical);
+                }
             }
-            take(hand, valid, physical, channel.resolution.step(), reading.timeNanos());
+            take(hand, channel, valid, physical, reading.timeNanos());
         });
     }
 
-    private void take(HandRole hand, boolean valid, double physical, double step, long timeNanos) {
+    private void take(HandRole hand, Channel channel, boolean valid, double physical, long timeNanos) {
         for (int i = 0; i < marks.size(); i++) {
             Mark mark = marks.get(i);
             if (mark.step().hand() == hand && timeNanos >= mark.fromNanos() && timeNanos <= mark.toNanos()) {
-                seen[i]++;
-                if (valid) {
-                    values.get(i).add(physical);
-                    steps[i] = step;
-                }
+                windows.get(i).add(timeNanos, physical, valid);
+                steps[i] = channel.resolution.step();
+                peaks[i] = channel.peak.highest().orElse(physical);
+            } else if (mark.step().hand() == hand && windows.get(i).size() > 0 && !closed[i]) {
+                closed[i] = true;
+                channel.peak.clear();
             }
         }
     }
@@ -93,14 +110,21 @@ public final class MarkedHolds {
     public List<Hold> holds() {
         List<Hold> holds = new ArrayList<>();
         for (int i = 0; i < marks.size(); i++) {
-            double[] readings =
-                    values.get(i).stream().mapToDouble(Double::doubleValue).toArray();
-            boolean nobody = readings.length < 2 || readings.length < (1 - HoldRules.ABSENT01) * seen[i];
+            HoldWindow window = windows.get(i);
+            boolean nobody = window.readings().length < 2 || window.missing01() > HoldRules.ABSENT01;
             if (!nobody) {
                 Step step = marks.get(i).step();
-                holds.add(Holds.of(step, SteadyValue.of(readings, steps[i])));
+                Hold hold =
+                        Holds.of(step, HoldJudge.held(window, steps[i]).value()).inSteps(steps[i]);
+                boolean folds = sensorOf(step.hand()) instanceof InfraredSensor;
+                holds.add(folds ? hold.after(peaks[i]) : hold);
             }
         }
         return holds;
+    }
+
+    private @Nullable Sensor sensorOf(HandRole hand) {
+        Channel channel = channels.get(hand);
+        return channel == null ? null : channel.sensor;
     }
 }

@@ -8,19 +8,37 @@ import java.util.Optional;
  * How a calibration ended: with a room, or with a plain "no, because".
  *
  * @param room what was made of the holds; empty when refused
+ * @param byEar where the notes were heard; empty when they were not asked for
  * @param reasons why not; empty when there is a room
  */
-public record Outcome(Optional<Room> room, List<String> reasons) {
+public record Outcome(Optional<Room> room, Optional<ByEar> byEar, List<String> reasons) {
+    /**
+     * What notes held by ear make of the zone.
+     *
+     * @param lowKey lowest note asked for, at its end of the zone
+     * @param highKey highest note asked for
+     * @param highNear whether the high one is at the near end
+     * @param warp of the pitch curve
+     * @param residualCents rms of the holds about the curve, over what the fit left free
+     * @param uncertaintyCents standard uncertainty of the curve in the middle of the zone
+     */
+    public record ByEar(
+            int lowKey, int highKey, boolean highNear, double warp, double residualCents, double uncertaintyCents) {}
+
     /** Copies the reasons. */
     public Outcome {
         reasons = List.copyOf(reasons);
     }
 
     static Outcome of(Room room) {
-        return new Outcome(Optional.of(room), List.of());
+        return new Outcome(Optional.of(room), Optional.empty(), List.of());
+    }
+
+    static Outcome of(Room room, ByEar byEar) {
+        return new Outcome(Optional.of(room), Optional.of(byEar), List.of());
     }
 
     static Outcome no(List<String> reasons) {
-        return new Outcome(Optional.empty(), reasons);
+        return new Outcome(Optional.empty(), Optional.empty(), reasons);
     }
 }

@@ -2,6 +2,7 @@ package handspan.music.tuning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.number.units.Cents;
 import org.junit.jupiter.api.Test;
@@ -68,5 +69,36 @@ class PitchCurveTest {
         }
         assertThrows(IllegalArgumentException.class, () -> Direction.parse("HIGH_FAR"));
         assertThrows(IllegalArgumentException.class, () -> Direction.parse("far"));
+    }
+
+    /** w(0.5) = (e^(k/2) - 1)/(e^k - 1) = 1/(e^(k/2) + 1): 0.377540669 for k = 1 (closed form, by hand). */
+    @Test
+    void aWarpBendsTheCurveAndKeepsItsEnds() {
+        PitchCurve finerNear = new PitchCurve(57, 81, Direction.HIGH_FAR, 1);
+        assertEquals(57, finerNear.key(0), EXACT);
+        assertEquals(81, finerNear.key(1), EXACT);
+        assertEquals(57 + 24 * 0.377540669, finerNear.key(0.5), 1e-7);
+        PitchCurve finerFar = new PitchCurve(57, 81, Direction.HIGH_FAR, -1);
+        assertEquals(57 + 24 * (1 - 0.377540669), finerFar.key(0.5), 1e-7);
+        assertTrue(finerNear.steepness(0) < 24 && finerNear.steepness(1) > 24);
+        assertTrue(finerFar.steepness(0) > 24 && finerFar.steepness(1) < 24);
+    }
+
+    @Test
+    void everyAllowedWarpIsMonotoneAndHasItsInverse() {
+        for (Direction way : Direction.values()) {
+            for (double warp = -3; warp <= 3; warp += 0.25) {
+                PitchCurve curve = new PitchCurve(57, 81, way, warp);
+                for (int i = 0; i <= 100; i++) {
+                    double place = i / 100.0;
+                    assertEquals(place, curve.place01(curve.key(place)), 1e-9);
+                    double step = curve.key(place + 0.001) - curve.key(place);
+                    assertTrue(way == Direction.HIGH_FAR ? step > 0 : step < 0);
+                    assertEquals(Math.abs(step) / 0.001, curve.steepness(place + 0.0005), 1e-3);
+                }
+            }
+        }
+        assertThrows(IllegalArgumentException.class, () -> new PitchCurve(57, 81, Direction.HIGH_FAR, 3.01));
+        assertThrows(IllegalArgumentException.class, () -> new PitchCurve(57, 81, Direction.HIGH_FAR, Double.NaN));
     }
 }

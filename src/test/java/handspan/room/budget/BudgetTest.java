@@ -3,20 +3,10 @@ package handspan.room.budget;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import handspan.room.Zone;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class BudgetTest {
-    /** Equation (10) of JCGM 100:2008 by hand: at w = 0.5, 6 cents/mm x 0.5 x sqrt(0.4^2 + 0.3^2) = 6 x 0.25. */
-    @Test
-    void theUncertaintyOfTheEndsIsPropagatedToEachPlace() {
-        Zone zone = new Zone(100, 500, 0.4, 0.3);
-        assertEquals(6 * 0.4, PitchUncertainty.cents(zone, 0, 6), 1e-12);
-        assertEquals(6 * 0.3, PitchUncertainty.cents(zone, 1, 6), 1e-12);
-        assertEquals(6 * 0.25, PitchUncertainty.cents(zone, 0.5, 6), 1e-12);
-    }
-
     /** Ten bits a character: a line of 9 characters takes 9.375 ms at 9600 baud and 0.78 at 115200. */
     @Test
     void theWireTakesTenBitsACharacter() {

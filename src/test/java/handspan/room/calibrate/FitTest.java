@@ -14,7 +14,6 @@ import handspan.room.Room;
 import handspan.room.StepKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -25,17 +24,21 @@ class FitTest {
     private final List<Hold> holds = new ArrayList<>();
 
     private void hold(StepKind kind, HandRole hand, double physical) {
-        holds.add(new Hold(kind, hand, physical, 0.3, 2, 100));
+        holds.add(Hold.of(kind, hand, physical, 0.3, 2, 100));
     }
 
-    private Outcome fit(String pitch, @Nullable String level, OptionalDouble near, OptionalDouble far) {
+    private Outcome fit(String pitch, @Nullable String level) {
         Instrument instrument = new Instrument(
                 "reed", 1, 115_200, null, ChannelSpec.parse(pitch), level == null ? null : ChannelSpec.parse(level), 5);
-        return Fit.fit("hall", "2026-01-01T00:00:00Z", instrument, Air.USUAL, 50, holds, near, far);
+        return Fit.fit("hall", "2026-01-01T00:00:00Z", instrument, Air.USUAL, 50, holds);
     }
 
     private Outcome fit() {
-        return fit("1:distance:mm", null, OptionalDouble.empty(), OptionalDouble.empty());
+        return fit("1:distance:mm", null);
+    }
+
+    private void hold(StepKind kind, double physical, double mm) {
+        holds.add(Hold.of(kind, HandRole.PITCH, physical, 0.3, 2, 100).at(mm));
     }
 
     private void lights(double open, double mid, double covered) {
@@ -47,7 +50,7 @@ class FitTest {
     }
 
     private Outcome fitLight() {
-        return fit("1:distance:mm", "2:photoresistor:counts10", OptionalDouble.empty(), OptionalDouble.empty());
+        return fit("1:distance:mm", "2:photoresistor:counts10");
     }
 
     private static void assertRefused(Outcome outcome, String part) {
@@ -71,11 +74,9 @@ class FitTest {
     /** A sensor that reads 112 at 100 mm and 493 at 500 mm by ruler: a line through both, 400/381 mm a mm. */
     @Test
     void aRulerAtBothEndsCorrectsScaleAndOffset() {
-        hold(StepKind.NEAR, HandRole.PITCH, 112);
-        hold(StepKind.FAR, HandRole.PITCH, 493);
-        Room room = fit("1:distance:mm", null, OptionalDouble.of(100), OptionalDouble.of(500))
-                .room()
-                .orElseThrow();
+        hold(StepKind.NEAR, 112, 100);
+        hold(StepKind.FAR, 493, 500);
+        Room room = fit("1:distance:mm", null).room().orElseThrow();
         assertEquals(100, room.pitch().zone().nearMm(), TOLERANCE_MM);
         assertEquals(500, room.pitch().zone().farMm(), TOLERANCE_MM);
         assertEquals(300, room.pitch().response().mm(302.5), 1e-6);
@@ -118,10 +119,7 @@ class FitTest {
     void anUnscaledSensorThatFallsWithDistanceIsTurnedRound() {
         hold(StepKind.NEAR, HandRole.PITCH, 900);
         hold(StepKind.FAR, HandRole.PITCH, 300);
-        HandSetup pitch = fit("1:unscaled", null, OptionalDouble.empty(), OptionalDouble.empty())
-                .room()
-                .orElseThrow()
-                .pitch();
+        HandSetup pitch = fit("1:unscaled", null).room().orElseThrow().pitch();
         assertEquals(0.5, pitch.zone().place01(pitch.response().mm(600)), 1e-9);
         assertEquals(0, pitch.zone().place01(pitch.response().mm(900)), 1e-9);
         assertTrue(pitch.scaledTravel());
@@ -176,8 +174,8 @@ class FitTest {
 
     @Test
     void rulerDistancesTheWrongWayRoundAreRefused() {
-        hold(StepKind.NEAR, HandRole.PITCH, 112);
-        hold(StepKind.FAR, HandRole.PITCH, 493);
-        assertRefused(fit("1:distance:mm", null, OptionalDouble.of(500), OptionalDouble.of(100)), "swap them");
+        hold(StepKind.NEAR, 112, 500);
+        hold(StepKind.FAR, 493, 100);
+        assertRefused(fit("1:distance:mm", null), "swap them");
     }
 }

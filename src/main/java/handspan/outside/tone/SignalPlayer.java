@@ -1,0 +1,119 @@
+package handspan.outside.tone;
+
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.SourceDataLine;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plays signals through the machine's sound device, in a thread of its own: asking for one never waits. Where there is
+ * no device that is said once, and all signals are passed over. When signals come faster than they sound, those that
+ * find the queue full are dropped.
+ */
+public final class SignalPlayer implements AutoCloseable {
+    /** A handful of signals is a few seconds of sound: what comes later would be old news. */
+    private static final int QUEUED = 4;
+
+    private static final long LOOK_MS = 50;
+
+    /** How long the end waits for what is still to be heard. */
+    private static final long LAST_WORDS_MS = 2000;
+
+    private static final AudioFormat FORMAT = new AudioFormat(SignalTones.SAMPLES_PER_S, 16, 1, true, false);
+
+    /** Opens the way to the loudspeaker. */
+    interface Opener {
+        /** A line that is open and running. */
+        SourceDataLine open(AudioFormat format) throws LineUnavailableException;
+    }
+
+    private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUED);
+    private final Opener opener;
+    private final Consumer<String> trouble;
+    private final Thread thread;
+    private volatile boolean closing;
+    private volatile boolean deaf;
+
+    private SignalPlayer(Opener opener, Consumer<String> trouble) {
+        this.opener = opener;
+        this.trouble = trouble;
+        this.thread = new Thread(this::run, "signals");
+        this.thread.setDaemon(true);
+    }
+
+    /**
+     * Starts on the usual device.
+     *
+     * @param trouble told in words, once, when there is no device; called by this player's thread
+     */
+    public static SignalPlayer start(Consumer<String> trouble) {
+        return start(SignalPlayer::usualDevice, trouble);
+    }
+
+    static SignalPlayer start(Opener opener, Consumer<String> trouble) {
+        SignalPlayer player = new SignalPlayer(opener, trouble);
+        player.thread.start();
+        return player;
+    }
+
+    private static SourceDataLine usualDevice(AudioFormat format) throws LineUnavailableException {
+        SourceDataLine line = AudioSystem.getSourceDataLine(format);
+        line.open(format);
+        line.start();
+        return line;
+    }
+
+    /**
+     * Asks for a signal. Never waits.
+     *
+     * @return false when it is dropped
+     */
+    public boolean play(Signal signal) {
+        return !deaf && !closing && queue.offer(signal);
+    }
+
+    private void run() {
+        try (SourceDataLine line = opener.open(FORMAT)) {
+            playAll(line);
+        } catch (LineUnavailableException | SecurityException e) {
+            giveUp(String.valueOf(e.getMessage()));
+        } catch (IllegalArgumentException e) {
+            giveUp("none found");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void giveUp(String why) {
+        deaf = true;
+        queue.clear();
+        trouble.accept("no sound device that could play signals (" + why + "): go by the words, or give --no-cues");
+    }
+
+    private void playAll(SourceDataLine line) throws InterruptedException {
+        while (!closing || !queue.isEmpty()) {
+            @Nullable Signal signal = queue.poll(LOOK_MS, TimeUnit.MILLISECONDS);
+            if (signal != null) {
+                byte[] bytes = SignalTones.bytes(signal);
+                line.write(bytes, 0, bytes.length);
+            }
+        }
+        line.drain();
+    }
+
+    /** Lets what is queued be heard, but not for long, then lets go of the device. */
+    @Override
+    public void close() {
+        closing = true;
+        try {
+            thread.join(LAST_WORDS_MS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
