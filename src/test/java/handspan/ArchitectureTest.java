@@ -34,7 +34,11 @@ class ArchitectureTest {
     private static final String[] SHOW = {ROOT + "show.chart", ROOT + "show.window"};
     private static final String[] WIRING = {ROOT + "wiring"};
     private static final String[] OUTSIDE = {
-        ROOT + "outside.serial", ROOT + "outside.osc", ROOT + "outside.take", ROOT + "outside.simulate"
+        ROOT + "outside.serial",
+        ROOT + "outside.osc",
+        ROOT + "outside.take",
+        ROOT + "outside.simulate",
+        ROOT + "outside.tone"
     };
     private static final String[] LIVE = {ROOT + "live.path", ROOT + "live.session"};
     private static final String[] PROFILE = {ROOT + "profile"};
@@ -170,8 +174,8 @@ class ArchitectureTest {
             .callConstructor(Date.class);
 
     /**
-     * The session's two threads, targets and recordings with their queues, those who look after targets, keys and
-     * endings.
+     * The session's two threads, targets, recordings and sound with their queues, those who look after targets, keys
+     * and endings.
      */
     @ArchTest
     static final ArchRule onlyTheseMakeThreads = noClasses()
@@ -180,6 +184,7 @@ class ArchitectureTest {
                     ROOT + "live.session",
                     ROOT + "outside.osc",
                     ROOT + "outside.take",
+                    ROOT + "outside.tone",
                     ROOT + "wiring",
                     ROOT + "command")
             .should()
@@ -210,6 +215,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule theOscLibraryLivesInOsc = livesIn("handspan.outside.osc", "com.illposed..");
+
+    @ArchTest
+    static final ArchRule theSoundDeviceLivesInTone = livesIn("handspan.outside.tone", "javax.sound.sampled..");
 
     @ArchTest
     static final ArchRule theCommandLineLibraryLivesInCommand = livesIn("handspan.command", "picocli..");

@@ -3,23 +3,21 @@ package handspan.command;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.Instrument;
-import handspan.live.session.ActivityView;
-import handspan.live.session.Event;
 import handspan.live.session.LinkException;
-import handspan.live.session.LinkState;
-import handspan.live.session.Snapshot;
+import handspan.music.tuning.NoteName;
 import handspan.number.units.Figures;
-import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
+import handspan.room.HandRole;
 import handspan.room.Hold;
+import handspan.room.Room;
 import handspan.room.StepKind;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.Fit;
 import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Outcome;
-import handspan.room.calibrate.Step;
+import handspan.room.calibrate.Refit;
 import handspan.wiring.Recording;
 import handspan.wiring.Source;
 import handspan.wiring.TakeHolds;
@@ -48,6 +46,9 @@ final class CalibrateVerb extends Verb {
     @Mixin
     RoomArguments room = new RoomArguments();
 
+    @Mixin
+    CueArguments cues = new CueArguments();
+
     @Option(names = "--near-mm", paramLabel = "MM", description = "true distance of the near end, by ruler")
     @Nullable
     Double nearMm;
@@ -55,6 +56,36 @@ final class CalibrateVerb extends Verb {
     @Option(names = "--far-mm", paramLabel = "MM", description = "true distance of the far end, by ruler")
     @Nullable
     Double farMm;
+
+    @Option(
+            names = "--ruler",
+            split = ",",
+            paramLabel = "MM",
+            description = "hold at these true distances (3..9, rising), and fit the sensor to them")
+    List<Double> ruler = List.of();
+
+    @Option(
+            names = "--by-ear",
+            split = ",",
+            paramLabel = "NOTE",
+            description = "hold where these notes shall be (3..9, from near to far)")
+    List<String> notes = List.of();
+
+    @Option(
+            names = "--from",
+            paramLabel = "ROOM",
+            description = "quick re-fit: keep that room's responses, take only ends and light again")
+    @Nullable
+    String fromRoom;
+
+    @Option(
+            names = "--rebuilt",
+            description = "the instrument was rebuilt: its revision rises by one, and rooms made before ask for a new"
+                    + " calibration")
+    boolean rebuilt;
+
+    @Option(names = "--light-only", description = "with --from: take only the open light again")
+    boolean lightOnly;
 
     @Option(
             names = "--hold",
@@ -88,92 +119,145 @@ final class CalibrateVerb extends Verb {
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         ProfileFolder folder = room.folder();
         folder.fileOf(room.room);
-        if (folder.has(room.room) && !replace) {
+        String from = fromRoom;
+        boolean again = from != null && from.equals(room.room);
+        if (folder.has(room.room) && !replace && !again) {
             throw new ProfileException(
                     ProfileException.Kind.NOT_WRITABLE,
                     "room '" + room.room + "' is there already: give --replace to calibrate it again, or another name");
         }
+        checkOptions();
+        HoldRules rules = UsageException.reading(() -> HoldRules.USUAL.lasting(holdSeconds));
+        NewRoom newRoom = UsageException.reading(() -> new NewRoom(folder, room.room, targets));
+        Optional<Outcome> outcome;
+        if (from != null) {
+            outcome = refitted(talk, folder.load(from), rules);
+        } else if (source.source().kind() == Source.Kind.TAKE) {
+            outcome = Optional.of(fromTake(talk));
+        } else {
+            outcome = calibrated(talk, rules);
+        }
+        if (outcome.isEmpty()) {
+            talk.event("result", Map.of("exitCode", Exit.NO, "saved", false, "error", "time-out or link lost"));
+            return Exit.NO;
+        }
+        return conclude(talk, outcome.get(), newRoom, from == null ? null : folder.load(from));
+    }
+
+    private void checkOptions() throws UsageException {
         if ((nearMm == null) != (farMm == null)) {
             throw new UsageException("--near-mm and --far-mm belong together: give both, or neither");
         }
-        HoldRules rules = UsageException.reading(() -> HoldRules.USUAL.lasting(holdSeconds));
-        NewRoom newRoom = UsageException.reading(() -> new NewRoom(folder, room.room, targets));
-        Air air = source.air();
-        Outcome outcome;
-        if (source.source().kind() == Source.Kind.TAKE) {
-            outcome = fromTake(talk, air);
-        } else {
-            Optional<Outcome> led = led(talk, air, rules);
-            if (led.isEmpty()) {
-                talk.event("result", Map.of("exitCode", Exit.NO, "saved", false, "error", "time-out or link lost"));
-                return Exit.NO;
-            }
-            outcome = led.get();
+        int ways = (nearMm == null ? 0 : 1)
+                + (ruler.isEmpty() ? 0 : 1)
+                + (notes.isEmpty() ? 0 : 1)
+                + (fromRoom == null ? 0 : 1);
+        if (ways > 1) {
+            throw new UsageException("--near-mm with --far-mm, --ruler, --by-ear and --from are four ways: choose one");
         }
-        return conclude(talk, outcome, newRoom);
+        if (rebuilt && fromRoom != null) {
+            throw new UsageException(
+                    "--rebuilt with --from: a rebuilt instrument's response must be taken anew, leave out --from");
+        }
+        if (lightOnly && fromRoom == null) {
+            throw new UsageException("--light-only goes with --from ROOM");
+        }
     }
 
-    private Optional<Outcome> led(Talk talk, Air air, HoldRules rules)
+    private CalibrationPlan plan(Instrument instrument) throws UsageException {
+        return UsageException.reading(() -> {
+            if (!ruler.isEmpty()) {
+                return CalibrationPlan.byRuler(instrument, ruler);
+            }
+            if (!notes.isEmpty()) {
+                return CalibrationPlan.byEar(
+                        instrument, notes.stream().map(NoteName::parse).toList());
+            }
+            return CalibrationPlan.of(instrument, optional(nearMm), optional(farMm));
+        });
+    }
+
+    private Optional<Outcome> calibrated(Talk talk, HoldRules rules)
             throws UsageException, LinkException, IOException, ProfileException {
+        Air air = source.air();
         try (Recording recording = openRecording();
                 Known known = Known.open(source, talk, true, recording);
                 Keys keys = Keys.read(talk, parent().in())) {
-            Instrument instrument = known.instrument();
-            CalibrationPlan plan = CalibrationPlan.of(instrument, optional(nearMm), optional(farMm));
+            Instrument instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
+            CalibrationPlan plan = plan(instrument);
             talk.say("calibration of '" + room.room + "': " + plan.steps().size() + " steps, each captured by itself");
-            known.rig()
-                    .submit(new handspan.live.session.Command.Calibrate(
-                            instrument, instrument.sensors(air), plan, rules));
-            keys.on("u", () -> known.rig().submit(new handspan.live.session.Command.Undo()));
-            long startNanos = known.rig().snapshot().timeNanos();
-            EventReader events = new EventReader();
-            Snapshot last = known.rig().follow(snapshot -> {
-                events.fresh(snapshot).forEach(event -> tell(talk, event));
-                return !snapshot.done() && Nanos.toSeconds(snapshot.timeNanos() - startNanos) < timeoutSeconds;
-            });
-            events.fresh(last).forEach(event -> tell(talk, event));
-            if (!(last.activity() instanceof ActivityView.Calibrating done) || !done.done()) {
-                talk.warn("calibration not finished within " + Figures.text(timeoutSeconds, 0) + " s"
-                        + (last.link() == LinkState.LOST ? ": " + last.linkReason() : ""));
-                return Optional.empty();
-            }
-            return Optional.of(Fit.fit(
-                    room.room,
-                    Takes.now(),
-                    instrument,
-                    air,
-                    done.ratePerS(),
-                    done.holds(),
-                    optional(nearMm),
-                    optional(farMm)));
+            return new HoldSession(talk, air, rules, timeoutSeconds, cues.open(source, talk))
+                    .lead(known, plan, keys)
+                    .map(done -> Fit.fit(room.room, Takes.now(), instrument, air, done.ratePerS(), done.holds()));
         }
     }
 
-    private Outcome fromTake(Talk talk, Air air) throws UsageException, LinkException, IOException, ProfileException {
+    private Optional<Outcome> refitted(Talk talk, RoomProfile before, HoldRules rules)
+            throws UsageException, LinkException, IOException, ProfileException {
+        Room kept = before.room().in(source.air(before.room().air()));
+        Optional<String> newer = new InstrumentShelf(room.folder()).rebuiltSince(kept);
+        if (newer.isPresent()) {
+            throw new UsageException(newer.get());
+        }
+        CalibrationPlan plan = UsageException.reading(() -> Refit.plan(kept, lightOnly));
+        try (Recording recording = openRecording();
+                Known known = Known.open(source, kept.instrument(), talk, recording);
+                Keys keys = Keys.read(talk, parent().in())) {
+            talk.say("re-fit of '" + kept.name() + "' as '" + room.room + "': "
+                    + plan.steps().size() + " steps; how the sensors respond is kept");
+            return new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
+                    .lead(known, plan, keys)
+                    .map(done -> Refit.of(room.room, Takes.now(), kept, done.holds()));
+        }
+    }
+
+    private Outcome fromTake(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
+        Air air = source.air();
         Instrument instrument;
         try (Known known = Known.open(source, talk, true, null)) {
-            instrument = known.instrument();
+            instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
         }
         Path file = Path.of(source.source().name());
-        TakeHolds again = TakeHolds.read(file, source.options(false).ratePerS(), instrument, air);
+        TakeHolds again = holds(file, instrument, air);
         if (again.holds().isEmpty()) {
             throw new UsageException(
                     "'" + file + "' marks no hold that was captured: record a calibration with"
                             + " 'handspan calibrate SOURCE --room NAME --record FILE', or calibrate from the instrument itself");
         }
         talk.say(again.holds().size() + " holds made again from " + file);
-        return Fit.fit(
-                room.room,
-                Takes.now(),
-                instrument,
-                air,
-                again.ratePerS(),
-                again.holds(),
-                optional(nearMm),
-                optional(farMm));
+        return Fit.fit(room.room, Takes.now(), instrument, air, again.ratePerS(), withRuler(again.holds()));
     }
 
-    private int conclude(Talk talk, Outcome outcome, NewRoom newRoom) throws ProfileException {
+    private TakeHolds holds(Path file, Instrument instrument, Air air) throws UsageException, IOException {
+        OptionalDouble rate = source.options(false).ratePerS();
+        if (ruler.isEmpty()) {
+            return TakeHolds.read(file, rate, instrument, air);
+        }
+        try {
+            return TakeHolds.lineByLine(file, rate, instrument, air, ruler);
+        } catch (IllegalArgumentException e) {
+            throw new UsageException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Marks do not carry the ruler distances of the two ends; the command line does. */
+    private List<Hold> withRuler(List<Hold> holds) {
+        Double near = nearMm;
+        Double far = farMm;
+        if (near == null || far == null) {
+            return holds;
+        }
+        return holds.stream()
+                .map(hold -> hold.hand() != HandRole.PITCH
+                        ? hold
+                        : hold.kind() == StepKind.NEAR
+                                ? hold.at(near)
+                                : hold.kind() == StepKind.FAR ? hold.at(far) : hold)
+                .toList();
+    }
+
+    private int conclude(Talk talk, Outcome outcome, NewRoom newRoom, @Nullable RoomProfile before)
+            throws ProfileException {
         Map<String, Object> result = new LinkedHashMap<>();
         if (outcome.room().isEmpty()) {
             talk.say("no room was kept, because:");
@@ -184,7 +268,7 @@ final class CalibrateVerb extends Verb {
             talk.event("result", result);
             return Exit.NO;
         }
-        RoomProfile profile = newRoom.keep(outcome.room().get());
+        RoomProfile profile = newRoom.keep(outcome, before);
         ObjectNode summary = RoomSummary.node(profile);
         talk.say("kept as " + room.folder().fileOf(room.room));
         RoomSummary.lines(profile).forEach(talk::say);
@@ -192,52 +276,18 @@ final class CalibrateVerb extends Verb {
         result.put("saved", true);
         result.put("file", room.folder().fileOf(room.room).toString());
         result.put("room", summary);
+        outcome.byEar().ifPresent(heard -> {
+            talk.say("by ear: residual " + Figures.text(heard.residualCents(), 0) + " cents rms, curve good for "
+                    + Figures.text(heard.uncertaintyCents(), 1) + " cents in the middle (standard uncertainty)");
+            result.put(
+                    "byEar",
+                    Map.of(
+                            "residualCents", heard.residualCents(),
+                            "uncertaintyCents", heard.uncertaintyCents(),
+                            "warp", heard.warp()));
+        });
         talk.event("result", result);
         return Exit.DONE;
-    }
-
-    private static void tell(Talk talk, Event event) {
-        if (event.what() instanceof Event.Asked asked) {
-            talk.say("-> " + asked.step().prompt());
-            talk.event("step", fields(asked.step()));
-        } else if (event.what() instanceof Event.Captured captured) {
-            Map<String, Object> fields = fields(captured.step());
-            captured.hold().ifPresent(hold -> {
-                fields.put("value", hold.physical());
-                fields.put("standardUncertainty", hold.standardUncertainty());
-                fields.put("noise", hold.noise());
-                fields.put("count", hold.count());
-            });
-            talk.say("   captured"
-                    + captured.hold()
-                            .map(hold -> words(hold, captured.step()))
-                            .orElse(": nothing there, as it should be"));
-            talk.event("captured", fields);
-        } else if (event.what() instanceof Event.NotYet notYet) {
-            Map<String, Object> fields = fields(notYet.step());
-            fields.put("reason", notYet.reason());
-            talk.say("   not yet: " + notYet.reason());
-            talk.event("refused", fields);
-        } else if (event.what() instanceof Event.Linked linked && linked.state() == LinkState.LOST) {
-            talk.say("link lost: " + linked.reason() + "; looking for it");
-            talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
-        }
-    }
-
-    private static String words(Hold hold, Step step) {
-        boolean light = step.kind() == StepKind.OPEN || step.kind() == StepKind.MID || step.kind() == StepKind.COVERED;
-        int decimals = light ? 3 : 1;
-        return ": " + Figures.text(hold.physical(), decimals) + " +- "
-                + Figures.text(hold.standardUncertainty(), decimals + 1)
-                + (light ? " in log light" : " mm") + ", noise " + Figures.text(hold.noise(), decimals + 1);
-    }
-
-    private static Map<String, Object> fields(Step step) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        fields.put("step", step.kind().word());
-        fields.put("hand", step.hand().word());
-        step.mm().ifPresent(mm -> fields.put("mm", mm));
-        return fields;
     }
 
     private @Nullable Recording openRecording() throws IOException {

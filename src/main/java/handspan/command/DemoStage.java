@@ -87,15 +87,7 @@ final class DemoStage {
             rig.submit(new Command.Calibrate(instrument, instrument.sensors(Air.USUAL), plan, HoldRules.USUAL));
             Snapshot last = rig.follow(snapshot -> !snapshot.done());
             ActivityView.Calibrating done = (ActivityView.Calibrating) last.activity();
-            outcome = Fit.fit(
-                    ROOM,
-                    Takes.now(),
-                    instrument,
-                    Air.USUAL,
-                    done.ratePerS(),
-                    done.holds(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
+            outcome = Fit.fit(ROOM, Takes.now(), instrument, Air.USUAL, done.ratePerS(), done.holds());
         }
         Room room = outcome.room()
                 .orElseThrow(() -> new LinkException(

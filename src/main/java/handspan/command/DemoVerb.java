@@ -82,9 +82,9 @@ final class DemoVerb extends Verb {
         talk.say("");
         talk.say("Summary");
         talk.say("   held notes lie " + Figures.text(passage.stillErrorCents(), 1)
-                + " cents rms off the true hand (the zone's ends are good for "
-                + Figures.text(RoomSummary.worstEndCents(profile), 1)
-                + "; the rest is the simulated sensor's own bend, up to 5 mm, which two ends can't see)");
+                + " cents rms off the true hand (promised: a standard uncertainty of "
+                + Figures.text(RoomSummary.worstNoteCents(profile), 1)
+                + " at the worst note, the sensor's bend between two ends included)");
         talk.say("   sound follows the hand by " + Figures.text(passage.totalLagMs(), 0) + " ms in all");
         talk.say("   a hand held still for 10 s wobbles " + Figures.text(stillness.sentCents(), 1)
                 + " cents rms as sent (the hand itself moved " + Figures.text(stillness.handCents(), 1)

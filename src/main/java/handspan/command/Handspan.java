@@ -32,6 +32,7 @@ import picocli.CommandLine.IVersionProvider;
             SendVerb.class,
             MapVerb.class,
             PlayVerb.class,
+            CheckVerb.class,
             RecordVerb.class,
             RoomsVerb.class,
             ScalesVerb.class,

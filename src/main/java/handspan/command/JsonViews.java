@@ -6,6 +6,7 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Rejection;
 import handspan.instrument.survey.ChannelGuess;
 import handspan.instrument.survey.ChannelReport;
+import handspan.live.path.LightTaken;
 import handspan.live.path.TargetStatus;
 import handspan.room.budget.LatencyBudget;
 import java.util.List;
@@ -112,6 +113,16 @@ final class JsonViews {
         number(node, "filterMs", budget.filterMs());
         number(node, "glideMs", budget.glideMs());
         number(node, "totalMs", budget.totalMs());
+        return node;
+    }
+
+    static ObjectNode lightTaken(LightTaken light) {
+        ObjectNode node = Talk.node();
+        node.put("event", "lightTaken");
+        node.put("taken", light.taken());
+        number(node, "beforeRaw", light.beforeRaw());
+        number(node, "afterRaw", light.afterRaw());
+        node.put("words", light.words());
         return node;
     }
 

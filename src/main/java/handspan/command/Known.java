@@ -51,6 +51,18 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
         }
     }
 
+    /** Opens a source that is to be the instrument of a room. */
+    static Known open(SourceArguments arguments, Instrument instrument, Talk talk, @Nullable Recording recording)
+            throws UsageException, LinkException, IOException {
+        Rig rig = Rigs.open(arguments.source(), arguments.options(false), instrument.shape(), List.of(), recording);
+        try {
+            return new Known(rig, finish(Optional.of(instrument), Heard.on(rig), arguments, talk, true));
+        } catch (UsageException | LinkException | RuntimeException e) {
+            rig.close();
+            throw e;
+        }
+    }
+
     private static Instrument finish(
             Optional<Instrument> told,
             Optional<Heard> heard,

@@ -3,12 +3,15 @@ package handspan.command;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.SendPlan;
 import handspan.music.send.SendTarget;
+import handspan.music.tuning.Direction;
 import handspan.music.tuning.Tuning;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
 import handspan.room.Room;
+import handspan.room.calibrate.Outcome;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What a freshly calibrated room starts with, or keeps from the room of the same name before it. */
@@ -39,9 +42,36 @@ final class NewRoom {
                 .stream().map(SendTarget::parse).toList();
     }
 
-    RoomProfile keep(Room room) throws ProfileException {
-        RoomProfile profile = folder.has(name) ? again(folder.load(name), room) : first(room);
+    /**
+     * Keeps a new room.
+     *
+     * @param outcome that has a room
+     * @param before a room whose tunings, level and sends it takes over; null for those of its own name, if there are
+     *     any
+     */
+    RoomProfile keep(Outcome outcome, @Nullable RoomProfile before) throws ProfileException {
+        Room room = outcome.room().orElseThrow();
+        RoomProfile template = before == null && folder.has(name) ? folder.load(name) : before;
+        RoomProfile profile = template == null ? first(room) : again(template, room);
+        Optional<Outcome.ByEar> byEar = outcome.byEar();
+        if (byEar.isPresent()) {
+            Outcome.ByEar heard = byEar.get();
+            Tuning first = profile.tunings().get(0);
+            profile = profile.with(new Tuning(
+                    first.name(),
+                    first.reference(),
+                    first.scale(),
+                    first.tonic(),
+                    heard.lowKey(),
+                    heard.highKey(),
+                    heard.highNear() ? Direction.HIGH_NEAR : Direction.HIGH_FAR,
+                    first.snap(),
+                    first.transpose(),
+                    first.trimCents(),
+                    heard.warp()));
+        }
         folder.save(profile);
+        new InstrumentShelf(folder).keep(room.instrument());
         return profile;
     }
 

@@ -20,6 +20,7 @@ import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
+import handspan.room.Room;
 import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
@@ -45,7 +46,8 @@ import picocli.CommandLine.Option;
         description = "plays: from the instrument to the sound patch",
         footer = {
             "",
-            "While it plays, type a key and Enter: m (or Enter alone) mutes and opens, t next tuning, q fades and quits.",
+            "While it plays, type a key and Enter: m (or Enter alone) mutes and opens, t next tuning,",
+            "q fades and quits; light (both hands away) takes the present light as open until it quits.",
             "Without an instrument: 'handspan play sim:hall --room saltmill-hall --go' or"
                     + " 'handspan play sim:attic --room fennel-attic --go'.",
             "Caution: start with the monitors low; the level ceiling protects ears. This is no safety device."
@@ -87,7 +89,10 @@ final class PlayVerb extends Verb {
 
     @Override
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
-        RoomProfile stored = room.load();
+        RoomProfile kept = room.load();
+        Room tonight = kept.room().in(source.air(kept.room().air()));
+        RoomProfile stored = new RoomProfile(tonight, kept.tunings(), kept.level(), kept.send());
+        new InstrumentShelf(room.folder()).rebuiltSince(tonight).ifPresent(talk::warn);
         RoomProfile profile = send.isEmpty()
                 ? stored
                 : stored.with(stored.send()
@@ -139,6 +144,7 @@ final class PlayVerb extends Verb {
                 "t",
                 () -> rig.submit(new handspan.live.session.Command.Tune(profile.tunings()
                         .get(index.incrementAndGet() % profile.tunings().size()))));
+        keys.on("light", () -> rig.submit(new handspan.live.session.Command.RetakeLight()));
         keys.on("q", () -> quit.set(true));
         return quit;
     }
@@ -179,6 +185,15 @@ final class PlayVerb extends Verb {
             talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
         } else if (event.what() instanceof Event.Playing playing) {
             talk.event("state", Map.of("state", playing.state().word()));
+        } else if (event.what() instanceof Event.LightMute light) {
+            talk.say(light.muted() ? light.reason() : "light is as usual again");
+            talk.event("light", Map.of("muted", light.muted(), "reason", light.reason()));
+        } else if (event.what() instanceof Event.OpenTaken open) {
+            talk.say(open.light().words());
+            talk.object(JsonViews.lightTaken(open.light()));
+        } else if (event.what() instanceof Event.Hint hint) {
+            talk.say("hint: " + hint.words());
+            talk.event("hint", Map.of("hint", hint.words()));
         } else if (event.what() instanceof Event.Refused refused) {
             talk.warn("handspan: " + refused.reason());
         } else if (event.what() instanceof Event.Failed failed) {
@@ -212,13 +227,18 @@ final class PlayVerb extends Verb {
         JsonViews.number(node, "levelDb", levelDb);
         node.put("frames", playing.frames());
         JsonViews.number(node, "ratePerS", playing.ratePerS());
+        node.put("lightMute", playing.lightMute());
+        node.put("hint", playing.hint());
         talk.object(node);
         if (!talk.isJson()) {
-            talk.say(
-                    playing.state() == PlayState.PLAYING
-                            ? sounding(frame, levelDb)
-                            : playing.state().word());
+            talk.say(playing.state() == PlayState.PLAYING ? sounding(frame, levelDb) : silent(playing));
         }
+    }
+
+    private static String silent(ActivityView.Playing playing) {
+        String why = playing.lightMute().isEmpty() ? "" : " by light (type light to take the open level again)";
+        String hint = playing.hint().isEmpty() ? "" : "  hint: " + playing.hint();
+        return playing.state().word() + why + hint;
     }
 
     private static String sounding(SoundFrame frame, double levelDb) {

@@ -3,17 +3,19 @@ package handspan.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.hand.smooth.SmoothSettings;
+import handspan.instrument.sensor.SensorKind;
 import handspan.live.path.PathParts;
 import handspan.music.send.SendTarget;
 import handspan.music.tuning.NoteName;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
+import handspan.room.FitQuality;
 import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.Zone;
 import handspan.room.budget.LatencyBudget;
-import handspan.room.budget.PitchUncertainty;
+import handspan.room.budget.NoteBudget;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,9 +52,7 @@ final class RoomSummary {
                             + Figures.text(each.reference().a4Hz(), 1) + " Hz, "
                             + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
         }
-        lines.add("zone ends are good for " + Figures.text(PitchUncertainty.cents(zone, 0, centsPerMm), 1)
-                + " cents near and " + Figures.text(PitchUncertainty.cents(zone, 1, centsPerMm), 1)
-                + " cents far (standard uncertainty)");
+        lines.addAll(BudgetView.lines(profile));
         lines.add("feel: " + smoothing.words(centsPerMm) + "; "
                 + Figures.text(latency(profile).totalMs(), 0) + " ms from hand to message");
         lines.add("sends to "
@@ -63,18 +63,21 @@ final class RoomSummary {
         return lines;
     }
 
-    /** Standard uncertainty of the worse end of the zone, cents. */
-    static double worstEndCents(RoomProfile profile) {
-        Zone zone = profile.room().pitch().zone();
-        double centsPerMm = profile.tunings().get(0).centsPerMm(zone.lengthMm());
-        return Math.max(PitchUncertainty.cents(zone, 0, centsPerMm), PitchUncertainty.cents(zone, 1, centsPerMm));
+    /** The pitch of the note that can be promised least, standard uncertainty in cents. */
+    static double worstNoteCents(RoomProfile profile) {
+        return NoteBudget.worst(
+                        NoteBudget.of(profile.room().pitch(), profile.tunings().get(0)))
+                .budget()
+                .standardCents();
     }
 
     private static String zone(HandSetup hand) {
-        return hand.scaledTravel()
-                ? "light from covered to open"
-                : Figures.text(hand.zone().nearMm(), 1) + " to "
-                        + Figures.text(hand.zone().farMm(), 1) + " mm";
+        if (hand.channel().kind() == SensorKind.PHOTORESISTOR && hand.scaledTravel()) {
+            return "light from covered to open";
+        }
+        return (hand.scaledTravel() ? "nominal " : "")
+                + Figures.text(hand.zone().nearMm(), 1) + " to "
+                + Figures.text(hand.zone().farMm(), 1) + " mm";
     }
 
     static LatencyBudget latency(RoomProfile profile) {
@@ -111,8 +114,7 @@ final class RoomSummary {
         }
         ArrayNode tunings = node.putArray("tunings");
         profile.tunings().forEach(each -> tunings.add(tuning(each, zone)));
-        JsonViews.number(node, "nearUncertaintyCents", PitchUncertainty.cents(zone, 0, centsPerMm));
-        JsonViews.number(node, "farUncertaintyCents", PitchUncertainty.cents(zone, 1, centsPerMm));
+        BudgetView.into(node, profile);
         JsonViews.number(node, "jitterCents", smoothing.jitterMm() * centsPerMm);
         node.set("latency", JsonViews.latency(latency(profile)));
         ArrayNode targets = node.putArray("targets");
@@ -131,6 +133,10 @@ final class RoomSummary {
         JsonViews.number(node, "farUncertaintyMm", hand.zone().farUncertaintyMm());
         JsonViews.number(node, "noiseMm", hand.noiseMm());
         node.put("scaledTravel", hand.scaledTravel());
+        FitQuality fit = hand.fit();
+        if (fit != null) {
+            node.set("fit", BudgetView.fit(fit));
+        }
         return node;
     }
 
@@ -146,6 +152,7 @@ final class RoomSummary {
         node.put("transpose", tuning.transpose());
         JsonViews.number(node, "trimCents", tuning.trimCents());
         JsonViews.number(node, "a4Hz", tuning.reference().a4Hz());
+        JsonViews.number(node, "warp", tuning.warp());
         JsonViews.number(node, "centsPerMm", tuning.centsPerMm(zone.lengthMm()));
         return node;
     }

@@ -76,6 +76,7 @@ final class RoomsVerb implements Runnable {
         int run(Talk talk) throws ProfileException {
             RoomProfile profile = room.load();
             RoomSummary.lines(profile).forEach(talk::say);
+            BudgetView.notes(profile).forEach(talk::say);
             talk.object(RoomSummary.node(profile));
             return Exit.DONE;
         }

@@ -20,7 +20,8 @@ import picocli.CommandLine.Parameters;
 final class SourceArguments {
     @Parameters(
             paramLabel = "SOURCE",
-            description = "a serial port, take:FILE or sim:NAME (sims: hall attic echo echo-cm two-flight noisy still)")
+            description = "a serial port, take:FILE or sim:NAME (sims: hall attic echo echo-cm two-flight noisy"
+                    + " still infrared light-only; with a fault: fold flicker drift sleeve clutter blackout crosstalk)")
     String source = "";
 
     @Option(names = "--baud", paramLabel = "N", description = "link speed (default: the room's own, else 115200)")
@@ -38,8 +39,8 @@ final class SourceArguments {
             names = "--pitch",
             paramLabel = "CHANNEL:KIND[:UNIT]",
             description =
-                    "which number is the pitch hand; KIND distance, echo, photoresistor, unscaled; UNIT mm cm in us"
-                            + " counts10 counts12 V")
+                    "which number is the pitch hand; KIND distance, echo, infrared, photoresistor, unscaled; UNIT mm cm"
+                            + " in us counts10 counts12 V")
     @Nullable
     String pitch;
 
@@ -57,16 +58,16 @@ final class SourceArguments {
     @Option(
             names = "--temperature",
             paramLabel = "C",
-            defaultValue = "20",
-            description = "air temperature of the room, degrees Celsius (${DEFAULT-VALUE})")
-    double temperatureC;
+            description = "air temperature, degrees Celsius, for echo sensors (default: the room's own, else 20)")
+    @Nullable
+    Double temperatureC;
 
     @Option(
             names = "--humidity",
             paramLabel = "PERCENT",
-            defaultValue = "50",
-            description = "relative humidity" + " (${DEFAULT-VALUE} %%)")
-    double humidityPercent;
+            description = "relative humidity, for echo sensors (default: the room's own, else 50)")
+    @Nullable
+    Double humidityPercent;
 
     @Option(names = "--instrument", paramLabel = "FILE", description = "the same in a JSON file")
     @Nullable
@@ -104,8 +105,18 @@ final class SourceArguments {
         return new SourceOptions(baud(), rate, seed, realTime);
     }
 
+    /** The air as far as the command line tells, else the usual one. */
     Air air() throws UsageException {
-        return UsageException.reading(() -> new Air(temperatureC, humidityPercent / 100));
+        return air(Air.USUAL);
+    }
+
+    /** The air as far as the command line tells, else as it was known before. */
+    Air air(Air before) throws UsageException {
+        Double celsius = temperatureC;
+        Double percent = humidityPercent;
+        return UsageException.reading(() -> new Air(
+                celsius == null ? before.temperatureC() : celsius,
+                percent == null ? before.humidity01() : percent / 100));
     }
 
     /**

@@ -18,6 +18,9 @@ import picocli.CommandLine.Option;
 /** Changes a tuning of a room, or adds one. */
 @Command(name = "tune", description = "shows, changes or adds a tuning of a room")
 final class TuneVerb extends Verb {
+    /** One end then carries e, 2.7 times, the cents of the other in a millimetre. */
+    private static final double USUAL_WARP = 1;
+
     @Mixin
     RoomArguments room = new RoomArguments();
 
@@ -60,6 +63,13 @@ final class TuneVerb extends Verb {
     @Nullable
     Double trimCents;
 
+    @Option(
+            names = "--curve",
+            paramLabel = "HOW",
+            description = "even, finer-near, finer-far, or a number from -3 (finer far) to 3 (finer near)")
+    @Nullable
+    String curve;
+
     @Option(names = "--a4", paramLabel = "HZ", description = "reference pitch, 415..466")
     @Nullable
     Double a4Hz;
@@ -99,6 +109,23 @@ final class TuneVerb extends Verb {
                 direction == null ? before.direction() : Direction.parse(direction),
                 snap == null ? before.snap() : Snap.parse(snap),
                 transpose == null ? before.transpose() : transpose,
-                trimCents == null ? before.trimCents() : trimCents);
+                trimCents == null ? before.trimCents() : trimCents,
+                curve == null ? before.warp() : warp(curve));
+    }
+
+    private static double warp(String text) {
+        return switch (text) {
+            case "even" -> 0;
+            case "finer-near" -> USUAL_WARP;
+            case "finer-far" -> -USUAL_WARP;
+            default -> {
+                try {
+                    yield Double.parseDouble(text);
+                } catch (NumberFormatException e) {
+                    throw new IllegalArgumentException(
+                            "curve '" + text + "' (even, finer-near, finer-far, or -3..3)", e);
+                }
+            }
+        };
     }
 }

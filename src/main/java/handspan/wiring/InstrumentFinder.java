@@ -55,8 +55,8 @@ public record InstrumentFinder(Instrument instrument, List<String> remarks) {
     }
 
     /**
-     * The instrument that was probably heard: the first length is the pitch hand, light or a second length the level
-     * hand.
+     * The instrument that was probably heard: the first length or infrared is the pitch hand, light or a second length
+     * the level hand.
      *
      * @param name to give it
      * @param heard what the source says of itself
@@ -64,7 +64,7 @@ public record InstrumentFinder(Instrument instrument, List<String> remarks) {
      */
     public static Optional<InstrumentFinder> proposed(String name, int baud, double referenceVolts, Heard heard) {
         Optional<ChannelGuess> pitch = heard.guesses().stream()
-                .filter(guess -> guess.spec().kind().isLength())
+                .filter(guess -> guess.spec().kind().isLength() || guess.spec().kind() == SensorKind.INFRARED)
                 .findFirst()
                 .or(() -> heard.guesses().stream()
                         .filter(guess -> guess.spec().kind() != SensorKind.UNSCALED)

@@ -22,6 +22,8 @@ import java.util.List;
  */
 public final class Simulation implements Replay.TimedBytes {
     private static final int NOTES = 400;
+    private static final double LOWEST_HEARD = 57;
+    private static final double HEARD_SPAN = 24;
 
     private final SimulatedInstrument instrument;
 
@@ -124,7 +126,7 @@ public final class Simulation implements Replay.TimedBytes {
         }
     }
 
-    private static Cue cue(Step step) {
+    private Cue cue(Step step) {
         PlayerHand hand = step.hand() == HandRole.PITCH ? PlayerHand.PITCH : PlayerHand.LEVEL;
         Cue.Kind kind = switch (step.kind()) {
             case REST -> Cue.Kind.REST;
@@ -133,7 +135,13 @@ public final class Simulation implements Replay.TimedBytes {
             case OPEN -> Cue.Kind.OPEN;
             case MID -> Cue.Kind.MID;
             case COVERED -> Cue.Kind.COVERED;
+            case RULER -> Cue.Kind.RULER;
+            case NOTE -> Cue.Kind.PLACE;
         };
-        return Cue.of(kind, hand);
+        if (step.kind() == StepKind.NOTE) {
+            // this player hears two octaves from A3 over the whole stage
+            return Cue.at(kind, hand, mm((step.key().orElseThrow() - LOWEST_HEARD) / HEARD_SPAN));
+        }
+        return step.kind() == StepKind.RULER ? Cue.at(kind, hand, step.mm().orElseThrow()) : Cue.of(kind, hand);
     }
 }

@@ -1,7 +1,9 @@
 package handspan.wiring;
 
+import handspan.instrument.line.LineReader;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
+import handspan.instrument.line.Rejections;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.Sensor;
@@ -10,7 +12,9 @@ import handspan.live.path.Intake;
 import handspan.live.path.LineTap;
 import handspan.outside.take.TakeEntry;
 import handspan.outside.take.TakeFile;
+import handspan.room.HandRole;
 import handspan.room.Hold;
+import handspan.room.StepKind;
 import handspan.room.calibrate.MarkedHolds;
 import handspan.room.calibrate.Step;
 import java.io.IOException;
@@ -54,6 +58,48 @@ public record TakeHolds(List<Hold> holds, double ratePerS) {
         }
         intake.onEnd();
         return new TakeHolds(collecting.holds(), collecting.intervals.ratePerS());
+    }
+
+    /**
+     * Holds from a table: each line of a plain log is one hold at one ruler distance.
+     *
+     * @param rulerMm as many as the log has lines
+     * @throws IOException when it can't be read
+     * @throws IllegalArgumentException when the counts differ
+     */
+    public static TakeHolds lineByLine(
+            Path path, OptionalDouble ratePerS, Instrument instrument, Air air, List<Double> rulerMm)
+            throws IOException {
+        LineShape shape = instrument.shape();
+        if (shape == null) {
+            throw new IllegalArgumentException("the lines of " + path + " have no shape that could be learned");
+        }
+        int slot = shape.indexOf(instrument.pitch().channel());
+        Sensor sensor = instrument.sensors(air).get(0);
+        LineReader reader = new LineReader(shape, new Rejections());
+        List<Hold> holds = new ArrayList<>();
+        int line = 0;
+        try (TakeFile file = TakeFile.open(path, ratePerS)) {
+            for (TakeEntry entry = file.next(); entry != null; entry = file.next()) {
+                if (!(entry instanceof TakeEntry.Line one) || one.bytes().length == 0) {
+                    continue;
+                }
+                Reading reading = reader.read(one.bytes(), one.bytes().length, 0);
+                if (reading != null && reading.has(slot) && line < rulerMm.size()) {
+                    double raw = reading.value(slot);
+                    if (sensor.hasReading(raw)) {
+                        holds.add(Hold.of(StepKind.RULER, HandRole.PITCH, sensor.physical(raw), 0, 0, 1)
+                                .at(rulerMm.get(line)));
+                    }
+                }
+                line++;
+            }
+        }
+        if (line != rulerMm.size()) {
+            throw new IllegalArgumentException(path + " has " + line + " lines and --ruler names " + rulerMm.size()
+                    + " distances: name one for each line");
+        }
+        return new TakeHolds(holds, ratePerS.orElse(1));
     }
 
     /** Waits for the line shape, then collects. */

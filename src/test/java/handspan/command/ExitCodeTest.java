@@ -46,10 +46,24 @@ class ExitCodeTest {
         assertExit(0, "good", "survey", "sim:hall", "--fast");
         assertExit(0, "hall", "rooms", "list", "--profiles", rooms);
         assertExit(0, "VERB", "--help");
+        assertExit(0, "fits", "check", "sim:hall", "--room", "hall", "--profiles", rooms, "--fast");
     }
 
     @Test
     void aNoIs1() {
+        assertExit(
+                1,
+                "calibrate again",
+                "check",
+                "sim:hall",
+                "--by-mark",
+                "--seed",
+                "2",
+                "--room",
+                "hall",
+                "--profiles",
+                rooms,
+                "--fast");
         assertExit(
                 1,
                 "not finished within 3 s",
@@ -62,6 +76,8 @@ class ExitCodeTest {
                 "--timeout",
                 "3",
                 "--fast");
+        assertExit(
+                1, "light only", "check", "sim:hall", "--seed", "2", "--room", "hall", "--profiles", rooms, "--fast");
         assertExit(1, "no hand was held still", "survey", "sim:hall", "--seconds", "0.5", "--fast");
     }
 

@@ -43,6 +43,7 @@ class JsonShapeTest {
                 "level --room hall --profiles DIR",
                 "send --room hall --profiles DIR",
                 "map --room hall --profiles DIR --at 100 300 --raw 200 --level-raw 500 --level-at 100",
+                "check sim:hall --room hall --profiles DIR --fast",
                 "play sim:hall --room hall --profiles DIR --seconds 3 --fast",
                 "record sim:hall --out DIR/x.take --seconds 2 --fast",
                 "rooms list --profiles DIR",
@@ -75,7 +76,7 @@ class JsonShapeTest {
     @ParameterizedTest
     @MethodSource("verbs")
     void runningVerbsEndWithTheirResultAndEndingOnesPrintOneObject(String commandLine) {
-        boolean runs = commandLine.matches("(watch|calibrate|play) .*");
+        boolean runs = commandLine.matches("(watch|calibrate|check|play) .*");
         String[] args = (commandLine.replace("DIR", folder.toString()) + " --json").split(" ", -1);
         Cli cli = Cli.run(args);
         if (runs) {

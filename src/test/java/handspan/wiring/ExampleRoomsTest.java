@@ -55,6 +55,6 @@ class ExampleRoomsTest {
     void theInstrumentFileIsTheOneInTheRooms() throws Exception {
         assertEquals(
                 profiles.load("saltmill-hall").room().instrument(),
-                profiles.loadInstrument(Path.of("profiles", "instruments", "willowreach.json")));
+                profiles.loadInstrument(Path.of("profiles", "instruments", "Willowreach.json")));
     }
 }

@@ -47,15 +47,7 @@ class SimulatedTruthTest {
             rig.submit(new Command.Calibrate(instrument, instrument.sensors(Air.USUAL), plan, HoldRules.USUAL));
             Snapshot last = rig.follow(snapshot -> !snapshot.done() && snapshot.timeNanos() < 120 * Nanos.PER_SECOND);
             ActivityView.Calibrating done = (ActivityView.Calibrating) last.activity();
-            Room room = Fit.fit(
-                            "truth",
-                            "2026-01-01T00:00:00Z",
-                            instrument,
-                            Air.USUAL,
-                            done.ratePerS(),
-                            done.holds(),
-                            OptionalDouble.empty(),
-                            OptionalDouble.empty())
+            Room room = Fit.fit("truth", "2026-01-01T00:00:00Z", instrument, Air.USUAL, done.ratePerS(), done.holds())
                     .room()
                     .orElseThrow();
             RoomProfile profile = new RoomProfile(

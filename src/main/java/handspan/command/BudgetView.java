@@ -1,0 +1,115 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.music.tuning.NoteName;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Figures;
+import handspan.profile.RoomProfile;
+import handspan.room.FitQuality;
+import handspan.room.Room;
+import handspan.room.budget.AirChange;
+import handspan.room.budget.NoteBudget;
+import handspan.room.budget.PitchBudget;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a room can promise, in words and as JSON: its fit, the budget of each note, what warmer air does. */
+final class BudgetView {
+    private BudgetView() {}
+
+    /** The short form: worst note, fit, air. */
+    static List<String> lines(RoomProfile profile) {
+        Room room = profile.room();
+        Tuning tuning = profile.tunings().get(0);
+        List<String> lines = new ArrayList<>();
+        FitQuality fit = room.pitch().fit();
+        if (fit != null) {
+            lines.add("fit: " + fit.method() + " of " + fit.parameters() + " parameters through "
+                    + fit.residuals().size() + " holds, residuals "
+                    + Figures.text(fit.rmsMm(), 1) + " mm rms, worst "
+                    + Figures.text(fit.worst().y(), 1) + " mm at "
+                    + Figures.text(fit.worst().x(), 0) + " mm; a hold left out is foretold to "
+                    + Figures.text(fit.leftOutMm(), 1) + " mm");
+        }
+        NoteBudget worst = NoteBudget.worst(NoteBudget.of(room.pitch(), tuning));
+        lines.add("the worst note, " + NoteName.of((int) Math.rint(worst.keyNumber())) + ", is promised "
+                + worst.budget().words());
+        AirChange.of(room, tuning, AirChange.USUAL_DEGREES).ifPresent(change -> lines.add("air: " + change.words()));
+        return lines;
+    }
+
+    /** One line for each note of the first tuning. */
+    static List<String> notes(RoomProfile profile) {
+        List<String> lines = new ArrayList<>();
+        lines.add("note      at mm   promised (95 %)   mostly");
+        for (NoteBudget note :
+                NoteBudget.of(profile.room().pitch(), profile.tunings().get(0))) {
+            PitchBudget.Term largest = note.budget().largest();
+            lines.add(pad(NoteName.of((int) Math.rint(note.keyNumber())), -4)
+                    + pad(Figures.text(note.atMm(), 1), 11)
+                    + pad("+- " + Figures.text(note.budget().expandedCents(), 0) + " cents", 18)
+                    + "   " + largest.name() + " " + Figures.text(largest.cents(), 1)
+                    + (largest.assumed() ? " (assumed)" : ""));
+        }
+        return lines;
+    }
+
+    private static String pad(String text, int width) {
+        String blanks = " ".repeat(Math.max(0, Math.abs(width) - text.length()));
+        return width < 0 ? text + blanks : blanks + text;
+    }
+
+    static void into(ObjectNode node, RoomProfile profile) {
+        Room room = profile.room();
+        Tuning tuning = profile.tunings().get(0);
+        ArrayNode notes = node.putArray("budget");
+        NoteBudget.of(room.pitch(), tuning).forEach(note -> notes.add(note(note)));
+        AirChange.of(room, tuning, AirChange.USUAL_DEGREES).ifPresent(change -> {
+            ObjectNode air = node.putObject("warmer");
+            JsonViews.number(air, "degreesC", change.degrees());
+            JsonViews.number(air, "nearMm", change.nearMm());
+            JsonViews.number(air, "farMm", change.farMm());
+            JsonViews.number(air, "nearCents", change.nearCents());
+            JsonViews.number(air, "farCents", change.farCents());
+        });
+    }
+
+    private static ObjectNode note(NoteBudget note) {
+        ObjectNode node = Talk.node();
+        node.put("note", NoteName.of((int) Math.rint(note.keyNumber())));
+        JsonViews.number(node, "keyNumber", note.keyNumber());
+        JsonViews.number(node, "place01", note.place01());
+        JsonViews.number(node, "atMm", note.atMm());
+        JsonViews.number(node, "standardCents", note.budget().standardCents());
+        JsonViews.number(node, "expandedCents", note.budget().expandedCents());
+        ArrayNode terms = node.putArray("terms");
+        for (PitchBudget.Term term : note.budget().terms()) {
+            ObjectNode one = terms.addObject();
+            one.put("name", term.name());
+            JsonViews.number(one, "cents", term.cents());
+            one.put("assumed", term.assumed());
+        }
+        node.put("largest", note.budget().largest().name());
+        return node;
+    }
+
+    /** The fit of a hand that was calibrated by ruler. */
+    static ObjectNode fit(FitQuality fit) {
+        ObjectNode node = Talk.node();
+        node.put("method", fit.method());
+        node.put("parameters", fit.parameters());
+        node.put("holds", fit.residuals().size());
+        JsonViews.number(node, "rmsMm", fit.rmsMm());
+        JsonViews.number(node, "leftOutMm", fit.leftOutMm());
+        JsonViews.number(node, "worstAtMm", fit.worst().x());
+        JsonViews.number(node, "worstResidualMm", fit.worst().y());
+        ArrayNode residuals = node.putArray("residuals");
+        fit.residuals().forEach(point -> {
+            ObjectNode one = residuals.addObject();
+            JsonViews.number(one, "atMm", point.x());
+            JsonViews.number(one, "residualMm", point.y());
+        });
+        return node;
+    }
+}
