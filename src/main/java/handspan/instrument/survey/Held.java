@@ -54,7 +54,7 @@ final class Held {
         int n = Math.min(most, size());
         double[] first = Arrays.copyOf(values, n);
         double median = Robust.median(first);
-        double limit = 5 * Robust.MAD_TO_SD * Robust.medianAbsoluteDeviation(first, median) + 3 * step;
+        double limit = spikeLimit(first, median, step);
         double[] keptTimesS = new double[n];
         double[] kept = new double[n];
         int count = 0;
@@ -65,5 +65,10 @@ final class Held {
             }
         }
         return new Held(Arrays.copyOf(keptTimesS, count), Arrays.copyOf(kept, count));
+    }
+
+    /** How far from the median a value is a spike. */
+    static double spikeLimit(double[] values, double median, double step) {
+        return 5 * Robust.MAD_TO_SD * Robust.medianAbsoluteDeviation(values, median) + 3 * step;
     }
 }

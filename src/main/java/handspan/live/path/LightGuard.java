@@ -36,10 +36,10 @@ public final class LightGuard {
     private static final double BACK01 = 0.7;
 
     /**
-     * Shares of the span that no hand, and that few hands, move within {@link #WINDOW_NANOS}. A hand that opens in 150
-     * ms from 8 mm on the quickest smooth path (minimum jerk; T. Flash, N. Hogan, J. Neurosci. 5 (1985) 1688, from
-     * memory) moves 0.66 as a cell with 20 ms of rise shows it, one in 300 ms 0.43, in 600 ms 0.24; light that grows
-     * tenfold 0.6, thirtyfold 0.9 (computed here for a span of a factor 50 in light).
+     * Shares of the span that no hand, and that few hands, move within {@link LightTrail#WINDOW_NANOS}. A hand that
+     * opens in 150 ms from 8 mm on the quickest smooth path (minimum jerk; T. Flash, N. Hogan, J. Neurosci. 5 (1985)
+     * 1688, from memory) moves 0.66 as a cell with 20 ms of rise shows it, one in 300 ms 0.43, in 600 ms 0.24; light
+     * that grows tenfold 0.6, thirtyfold 0.9 (computed here for a span of a factor 50 in light).
      */
     private static final double NO_HAND_SPANS = 0.8;
 
@@ -51,13 +51,11 @@ public final class LightGuard {
      */
     private static final double HOLD_SPANS = 0.2;
 
-    private static final long WINDOW_NANOS = 45 * Nanos.PER_MS;
     /** How long light must have been slow again until level may rise. */
     private static final long HOLD_NANOS = 60 * Nanos.PER_MS;
 
     private static final long DARK_NANOS = 500 * Nanos.PER_MS;
     private static final long SETTLED_NANOS = Nanos.PER_SECOND;
-    private static final int TRAIL = 64;
     private static final long NEVER = Long.MIN_VALUE;
 
     /** How fast a room brightens or dims by itself, ln of resistance a second: not a jump. */
@@ -75,9 +73,7 @@ public final class LightGuard {
 
     private final double spanLn;
     private final boolean loudOpen;
-    private final double[] trailLn = new double[TRAIL];
-    private final long[] trailNanos = new long[TRAIL];
-    private int trailCount;
+    private final LightTrail trail = new LightTrail();
     private final Lamps lamps;
     private double brightestLn;
     private long darkNanos = NEVER;
@@ -111,9 +107,10 @@ public final class LightGuard {
      */
     public void onLight(double overOpenLn, long timeNanos, boolean pitchHand) {
         double loudLn = loudOpen ? overOpenLn : -spanLn - overOpenLn;
-        double anyRiseSpans = riseSpans(loudLn, timeNanos, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        double anyRiseSpans =
+                trail.fastestLn(loudLn, timeNanos, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY) / spanLn;
         // beyond the quiet end all is silent, beyond the loud one nothing gets louder
-        double riseSpans = riseSpans(loudLn, timeNanos, -spanLn, 0);
+        double riseSpans = trail.fastestLn(loudLn, timeNanos, -spanLn, 0) / spanLn;
         boolean jump = riseSpans > (pitchHand ? NO_HAND_SPANS : FEW_HANDS_SPANS)
                 || (cause == Cause.DARK && anyRiseSpans > NO_HAND_SPANS);
         // where dark is loud, light that fails looks like a closing hand until it is darker than one: wait and see
@@ -126,7 +123,7 @@ public final class LightGuard {
             lamps.bright(overOpenLn);
             mute(Cause.BRIGHT, overOpenLn, pitchHand);
         } else if (jump) {
-            double riseLn = riseLn(loudLn, timeNanos);
+            double riseLn = trail.riseLn(loudLn, timeNanos);
             if (loudOpen && anyRiseSpans > NO_HAND_SPANS) {
                 lamps.jump(overOpenLn - riseLn, timeNanos);
             }
@@ -138,41 +135,7 @@ public final class LightGuard {
         } else {
             settle(overOpenLn, timeNanos, pitchHand);
         }
-        int slot = trailCount % TRAIL;
-        trailLn[slot] = loudLn;
-        trailNanos[slot] = timeNanos;
-        trailCount++;
-    }
-
-    /** Largest rise towards loud within the window, in spans for each window's length. */
-    private double riseSpans(double loudLn, long timeNanos, double floorLn, double topLn) {
-        double toLn = within(loudLn, floorLn, topLn);
-        double largest = 0;
-        for (int back = 1; back <= Math.min(trailCount, TRAIL); back++) {
-            int slot = (trailCount - back) % TRAIL;
-            long sinceNanos = timeNanos - trailNanos[slot];
-            if (back > 1 && sinceNanos > WINDOW_NANOS) {
-                return largest;
-            }
-            double windows = Math.max(1, sinceNanos / (double) WINDOW_NANOS);
-            largest = Math.max(largest, (toLn - within(trailLn[slot], floorLn, topLn)) / spanLn / windows);
-        }
-        return largest;
-    }
-
-    private static double within(double loudLn, double floorLn, double topLn) {
-        return Math.max(floorLn, Math.min(topLn, loudLn));
-    }
-
-    private double riseLn(double loudLn, long timeNanos) {
-        double lowest = loudLn;
-        for (int back = 1; back <= Math.min(trailCount, TRAIL); back++) {
-            int slot = (trailCount - back) % TRAIL;
-            if (back == 1 || timeNanos - trailNanos[slot] <= WINDOW_NANOS) {
-                lowest = Math.min(lowest, trailLn[slot]);
-            }
-        }
-        return loudLn - lowest;
+        trail.add(loudLn, timeNanos);
     }
 
     private void mute(Cause seen, double byLn, boolean pitchHand) {
@@ -200,8 +163,7 @@ public final class LightGuard {
     /** A room that brightens by itself takes the limit along; a jump does not. */
     private void follow(double overOpenLn, long timeNanos) {
         lamps.usual();
-        double seconds =
-                trailCount == 0 ? 0 : Math.min(1, Nanos.toSeconds(timeNanos - trailNanos[(trailCount - 1) % TRAIL]));
+        double seconds = Math.min(1, trail.secondsSince(timeNanos));
         brightestLn = overOpenLn > brightestLn
                 ? Math.min(overOpenLn, brightestLn + BRIGHTENS_PER_S * seconds)
                 : Math.max(0, brightestLn - DIMS_PER_S * seconds);
@@ -228,7 +190,7 @@ public final class LightGuard {
 
     /** The open level has been taken again, or nothing was heard for a while: what was seen says nothing any more. */
     public void reset() {
-        trailCount = 0;
+        trail.clear();
         lamps.onLost();
         lamps.usual();
         brightestLn = 0;
@@ -242,7 +204,7 @@ public final class LightGuard {
 
     /** Nothing was heard for a while: what was seen last says nothing of how fast light moves. A mute stays. */
     public void onLost() {
-        trailCount = 0;
+        trail.clear();
         usualNanos = NEVER;
         lamps.onLost();
     }

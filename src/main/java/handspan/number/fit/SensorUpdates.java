@@ -5,14 +5,15 @@ import java.util.Arrays;
 /**
  * Which lines carry a new measurement, where a board prints faster than its sensor measures and repeats the old value
  * in between. Equal neighbours alone do not tell: a quiet sensor with coarse steps gives them too. Repeats are told by
- * their beat: the value changes only on lines that one steady period marks.
+ * their beat: the value changes only on lines that one steady period marks; where two updates happen to be equal no
+ * change is seen, which does no harm.
  *
  * <p>With the period {@code P} in lines an update shows on every line {@code t} with {@code (t - phase) mod P < 1}.
  * Were the changes spread without a beat, each would fall on such a line with probability {@code 1 / P}; {@code n}
- * changes of which a share {@code v} misses have then a chance of about {@code exp(-n KL)} with {@code KL = (1-v)
- * ln((1-v) P) + v ln(v / (1 - 1/P))} (large deviations of a binomial count: T. M. Cover, J. A. Thomas, Elements of
- * Information Theory, 2nd ed. 2006, section 11.1, from memory). The beat counts when that, times the periods and phases
- * tried, is under one in a thousand.
+ * changes of which a share {@code v} misses have then a chance of at most {@code exp(-n KL)} with {@code KL = (1-v)
+ * ln((1-v) P) + v ln(v / (1 - 1/P))} (W. Hoeffding, Probability inequalities for sums of bounded random variables, JASA
+ * 58 (1963) 13-30, theorem 1). The beat counts when that, times the periods and phases tried, is under one in a
+ * thousand.
  */
 public final class SensorUpdates {
     /** The shortest period looked for, in lines: below, one line in four or more is new and a fifth are repeats. */
@@ -22,8 +23,14 @@ public final class SensorUpdates {
     private static final double LEAST_EQUAL01 = 0.2;
     private static final int LEAST_CHANGES = 8;
 
-    /** A sensor held still goes up about as often as down; steps that all go one way are a slow drift. */
-    private static final double LEAST_EACH_WAY01 = 0.2;
+    /**
+     * Two in three changes of white noise go the other way than the change before; those of a slow drift, or of a slow
+     * swing, through the steps of a quiet sensor hardly ever do.
+     */
+    private static final double LEAST_REVERSALS01 = 0.25;
+
+    /** A wobble across one step: two values in turn, so many of the changes one period apart. */
+    private static final double TOGGLES01 = 0.8;
 
     /** Share of changes that may miss the beat: a line late by itself. */
     private static final double MOST_MISSES01 = 0.06;
@@ -51,26 +58,22 @@ public final class SensorUpdates {
             from++;
         }
         int[] changes = changes(readings, lines, from);
-        if (changes.length < LEAST_CHANGES) {
+        if (changes.length < LEAST_CHANGES || !mayBeRepeats(readings, lines, from, changes.length)) {
             return 1;
         }
         int shortest = shortestRun(changes);
         double low = Math.max(SHORTEST, shortest - 1);
         double high = Math.min(LONGEST, shortest + 1.001);
-        int span = Math.max(1, lines[lines.length - 1] - lines[from]);
-        double best = 1;
-        double bestScore = 0;
+        double slip = SLIP / Math.max(1, lines[lines.length - 1] - lines[from]);
+        Beat best = Beat.of(changes, low);
         int tried = 0;
-        for (double period = low; period <= high; period += SLIP * period / span) {
-            double score = score(changes.length, onBeat(changes, period, phase(changes, period)), period);
+        for (double period = low; period <= high; period += slip * period) {
+            Beat beat = Beat.of(changes, period);
             tried++;
-            if (score > bestScore) {
-                bestScore = score;
-                best = period;
-            }
+            best = information(beat, changes) > information(best, changes) ? beat : best;
         }
-        boolean sure = bestScore - Math.log((double) Math.max(1, tried) * changes.length) >= DOUBT;
-        return sure ? best : 1;
+        boolean sure = information(best, changes) - Math.log((double) tried * changes.length) >= DOUBT;
+        return sure && !isToggle(readings, from, changes, best.periodLines()) ? middle(changes, best, slip) : 1;
     }
 
     /**
@@ -84,15 +87,15 @@ public final class SensorUpdates {
     public static int[] firsts(double[] readings, int[] lines, double linesPerUpdate) {
         int[] all = new int[readings.length];
         Arrays.setAll(all, i -> i);
-        int[] changes = allChanges(readings, lines, 0);
+        int[] changes = changes(readings, lines, 0);
         if (linesPerUpdate <= 1 || changes.length == 0) {
             return all;
         }
-        double phase = phase(changes, linesPerUpdate);
+        Beat beat = Beat.of(changes, linesPerUpdate);
         int count = 0;
         long last = Long.MIN_VALUE;
         for (int i = 0; i < lines.length; i++) {
-            long update = (long) Math.floor((lines[i] - phase) / linesPerUpdate + 1e-9);
+            long update = beat.update(lines[i]);
             if (update != last) {
                 all[count++] = i;
                 last = update;
@@ -101,23 +104,20 @@ public final class SensorUpdates {
         return Arrays.copyOf(all, count);
     }
 
-    /** Lines on which the value changed; none where equal neighbours are rare or all changes go one way. */
-    private static int[] changes(double[] readings, int[] lines, int from) {
-        int[] changes = allChanges(readings, lines, from);
-        int pairs = 0;
-        int up = 0;
-        for (int i = from + 1; i < lines.length; i++) {
-            if (lines[i] == lines[i - 1] + 1) {
-                pairs++;
-                up += readings[i] > readings[i - 1] ? 1 : 0;
-            }
-        }
-        int fewer = Math.min(up, changes.length - up);
-        boolean mostlyNew = pairs - changes.length < LEAST_EQUAL01 * pairs;
-        return mostlyNew || fewer < LEAST_EACH_WAY01 * changes.length ? new int[0] : changes;
+    /**
+     * Where the first line of an update begins.
+     *
+     * @param readings in the order they came
+     * @param lines number of the line of each, rising
+     * @param linesPerUpdate 1 or more
+     * @return 0..linesPerUpdate, in lines
+     */
+    public static double firstLine(double[] readings, int[] lines, double linesPerUpdate) {
+        return Beat.of(changes(readings, lines, 0), linesPerUpdate).phaseLines();
     }
 
-    private static int[] allChanges(double[] readings, int[] lines, int from) {
+    /** Lines on which the value changed from one line to the next. */
+    private static int[] changes(double[] readings, int[] lines, int from) {
         int[] changes = new int[readings.length];
         int count = 0;
         for (int i = from + 1; i < readings.length; i++) {
@@ -128,6 +128,42 @@ public final class SensorUpdates {
         return Arrays.copyOf(changes, count);
     }
 
+    /** Not where equal neighbours are rare, nor where changes go on one way for long. */
+    private static boolean mayBeRepeats(double[] readings, int[] lines, int from, int changes) {
+        int pairs = 0;
+        int reversals = 0;
+        double way = 0;
+        for (int i = from + 1; i < lines.length; i++) {
+            double by = readings[i] - readings[i - 1];
+            boolean isPair = lines[i] == lines[i - 1] + 1;
+            pairs += isPair ? 1 : 0;
+            if (isPair && by != 0) {
+                reversals += way * by < 0 ? 1 : 0;
+                way = by;
+            }
+        }
+        return pairs - changes >= LEAST_EQUAL01 * pairs && reversals >= LEAST_REVERSALS01 * changes;
+    }
+
+    private static double information(Beat beat, int[] changes) {
+        return beat.information(changes.length, MOST_MISSES01);
+    }
+
+    /**
+     * Periods a little below the best, which is the longest of its kind, may suit as many changes: the mean of them.
+     */
+    private static double middle(int[] changes, Beat best, double slip) {
+        double least = best.periodLines() * (1 - 2 * slip / SLIP);
+        double sum = 0;
+        int count = 0;
+        for (double period = best.periodLines(); period > least; period -= slip * period) {
+            boolean suits = Beat.of(changes, period).onBeat() >= best.onBeat();
+            sum += suits ? period : 0;
+            count += suits ? 1 : 0;
+        }
+        return sum / count;
+    }
+
     /** The shortest run between changes, but for the share that may miss the beat. */
     private static int shortestRun(int[] changes) {
         int[] runs = new int[changes.length - 1];
@@ -136,47 +172,13 @@ public final class SensorUpdates {
         return runs[(int) (MOST_MISSES01 * runs.length)];
     }
 
-    /** Where the stretch of one line begins that most changes fall into, in lines, 0..period. */
-    private static double phase(int[] changes, double period) {
-        double[] phases = new double[changes.length];
-        Arrays.setAll(phases, i -> changes[i] % period);
-        Arrays.sort(phases);
-        int best = 0;
-        double phase = 0;
-        int end = 0;
-        for (int start = 0; start < phases.length; start++) {
-            end = Math.max(end, start);
-            while (end < start + phases.length && beyond(phases, end, period) - phases[start] < 1 - 1e-6) {
-                end++;
-            }
-            if (end - start > best) {
-                best = end - start;
-                phase = phases[start];
-            }
+    /** Two values in turn at even distances: a wobble across one step, not new values of the sensor. */
+    private static boolean isToggle(double[] readings, int from, int[] changes, double period) {
+        int even = 0;
+        for (int i = 1; i < changes.length; i++) {
+            even += changes[i] - changes[i - 1] < period + 1 ? 1 : 0;
         }
-        return phase;
-    }
-
-    private static double beyond(double[] phases, int index, double period) {
-        return index < phases.length ? phases[index] : phases[index - phases.length] + period;
-    }
-
-    private static int onBeat(int[] changes, double period, double phase) {
-        int count = 0;
-        for (int change : changes) {
-            double after = (change - phase) % period;
-            double since = after < -1e-9 ? after + period : after;
-            count += since < 1 - 1e-6 ? 1 : 0;
-        }
-        return count;
-    }
-
-    private static double score(int count, int onBeat, double period) {
-        double missed = 1 - onBeat / (double) count;
-        if (missed > MOST_MISSES01) {
-            return 0;
-        }
-        double misses = missed == 0 ? 0 : missed * Math.log(missed / (1 - 1 / period));
-        return count * ((1 - missed) * Math.log((1 - missed) * period) + misses);
+        return even > TOGGLES01 * (changes.length - 1)
+                && Arrays.stream(readings, from, readings.length).distinct().count() <= 2;
     }
 }

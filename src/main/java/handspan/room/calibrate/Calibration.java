@@ -25,13 +25,6 @@ import org.jspecify.annotations.Nullable;
  * hand is still where it should be, the time that remains is told.
  */
 public final class Calibration {
-    private static final long REMIND_NANOS = 6 * Nanos.PER_SECOND;
-
-    /** Another reason may be told after so long: words and signals one on top of the other are not heard. */
-    private static final long NEWS_NANOS = 2 * Nanos.PER_SECOND;
-
-    private static final long COUNTDOWN_NANOS = Nanos.PER_SECOND / 2;
-
     private static final long UNKNOWN = Long.MIN_VALUE;
 
     /** Why the last step is taken again. */
@@ -41,7 +34,7 @@ public final class Calibration {
     static final String ASKED_FOR = "asked for";
 
     /** Looking for stillness is dear: not at every reading. */
-    private static final long LOOK_NANOS = Nanos.PER_SECOND / 10;
+    static final long LOOK_NANOS = Nanos.PER_SECOND / 10;
 
     private record Done(Step step, Optional<Hold> hold, Optional<HoldJudge.Held> held) {}
 
@@ -52,11 +45,8 @@ public final class Calibration {
     private final List<CalibrationEvent> events = new ArrayList<>();
     private long readyNanos = UNKNOWN;
     private long judgedNanos;
-    private long lookedNanos = UNKNOWN;
-    private long countedNanos = UNKNOWN;
-    private long remindedNanos;
-    private HoldJudge.Why reminded = HoldJudge.Why.NONE;
-    private String reason = "";
+    private final Reminders reminders = new Reminders();
+    private final Countdown countdown = new Countdown();
 
     /**
      * A calibration.
@@ -113,7 +103,7 @@ public final class Calibration {
             judgedNanos = timeNanos;
             judge(step, asked, timeNanos);
         }
-        countdown(timeNanos);
+        countDown(timeNanos);
     }
 
     private void judge(Step step, HandWatch hand, long timeNanos) {
@@ -123,7 +113,7 @@ public final class Calibration {
         }
         HoldJudge.Verdict verdict = hand.judge(lastOf(step.hand()), timeNanos);
         if (verdict.held().isEmpty()) {
-            remind(step, verdict, timeNanos);
+            reminders.onVerdict(step, verdict, timeNanos).ifPresent(events::add);
             return;
         }
         Hold hold = hand.finished(Holds.of(step, verdict.held().get().value()));
@@ -143,47 +133,23 @@ public final class Calibration {
 
     private void startStep() {
         hands.values().forEach(hand -> hand.window().clear());
-        reason = "";
-        reminded = HoldJudge.Why.NONE;
-        remindedNanos = 0;
+        reminders.clear();
+        countdown.clear();
         readyNanos = UNKNOWN;
-        lookedNanos = UNKNOWN;
-        countedNanos = UNKNOWN;
         if (!isDone()) {
             hands.values().forEach(hand -> hand.begin(rules.forStep(step().kind())));
             events.add(new CalibrationEvent.Asked(step(), rules.readySeconds()));
         }
     }
 
-    private void remind(Step step, HoldJudge.Verdict verdict, long timeNanos) {
-        reason = step.kind() == StepKind.REST
-                ? "a hand, or something else, is still moving there: " + verdict.reason()
-                : verdict.reason();
-        boolean first = reminded == HoldJudge.Why.NONE;
-        boolean news = verdict.why() != reminded && verdict.why() != HoldJudge.Why.ARRIVING;
-        long pauseNanos = news ? NEWS_NANOS : REMIND_NANOS;
-        if (first ? news : timeNanos - remindedNanos >= pauseNanos) {
-            reminded = verdict.why();
-            remindedNanos = timeNanos;
-            events.add(new CalibrationEvent.NotYet(step, reason));
-        }
-    }
-
-    private void countdown(long timeNanos) {
-        boolean counted = countedNanos != UNKNOWN && timeNanos - countedNanos < COUNTDOWN_NANOS;
-        boolean looked = lookedNanos != UNKNOWN && timeNanos - lookedNanos < LOOK_NANOS;
-        if (isDone() || counted || looked) {
+    private void countDown(long timeNanos) {
+        if (isDone()) {
             return;
         }
-        lookedNanos = timeNanos;
         Step step = step();
         HandWatch asked = hands.get(step.hand());
         if (asked != null) {
-            asked.remaining(lastOf(step.hand()), step.kind() == StepKind.REST, timeNanos)
-                    .ifPresent(seconds -> {
-                        countedNanos = timeNanos;
-                        events.add(new CalibrationEvent.Holding(step, seconds));
-                    });
+            countdown.at(step, asked, lastOf(step.hand()), timeNanos).ifPresent(events::add);
         }
     }
 
@@ -236,7 +202,7 @@ public final class Calibration {
 
     /** Why the step can't be captured yet; empty when nothing is wrong. */
     public String reason() {
-        return reason;
+        return reminders.reason();
     }
 
     /** Captured holds in order; a rest without any reading has none. */

@@ -2,15 +2,18 @@ package handspan.room.calibrate;
 
 import handspan.instrument.sensor.InfraredLaw;
 import handspan.instrument.sensor.SensorKind;
+import handspan.number.fit.Covariance;
 import handspan.number.fit.CurveFit;
 import handspan.number.fit.CurveModel;
 import handspan.number.fit.MonotoneCurve;
 import handspan.number.fit.PolynomialFit;
+import handspan.room.FitQuality;
 import handspan.room.Hold;
 import handspan.room.Response;
 import handspan.room.budget.PitchBudget;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A form that a response can have, fitted to ruler holds by weighted least squares. */
 sealed interface Form {
@@ -25,8 +28,19 @@ sealed interface Form {
      * @param response from the sensor to mm
      * @param uncertainty of it
      * @param widened by what factor, because the holds scatter more than their own uncertainties explain; 1 = not
+     * @param coefficients what was fitted, with standard uncertainties; empty for a curve through the holds
      */
-    record Made(Response response, Uncertainty uncertainty, double widened) {}
+    record Made(
+            Response response, Uncertainty uncertainty, double widened, List<FitQuality.Coefficient> coefficients) {}
+
+    /** Coefficients with their uncertainties, widened. */
+    static List<FitQuality.Coefficient> named(
+            List<String> names, List<Double> values, Covariance covariance, double widened) {
+        return IntStream.range(0, names.size())
+                .mapToObj(i -> new FitQuality.Coefficient(
+                        names.get(i), values.get(i), widened * covariance.standardUncertainty(i)))
+                .toList();
+    }
 
     /** Its name in words. */
     String name();
@@ -39,6 +53,8 @@ sealed interface Form {
 
     /** A straight line (degree 1) or a parabola (degree 2) of a sensor that measures a length. */
     record Polynomial(int degree, SensorKind kind) implements Form {
+        private static final List<String> NAMES = List.of("c0 mm", "c1 mm/mm", "c2 mm/mm^2");
+
         @Override
         public String name() {
             return degree == 1 ? "straight line" : "parabola";
@@ -66,7 +82,10 @@ sealed interface Form {
                 // more scatter than the uncertainties explain widens them (JCGM 100:2008 leaves this to judgement)
                 double widened = Math.max(1, fit.misfit().scatter().orElse(1));
                 return Optional.of(new Made(
-                        response, mm -> widened * fit.at(response.physical(mm)).standardUncertainty(), widened));
+                        response,
+                        mm -> widened * fit.at(response.physical(mm)).standardUncertainty(),
+                        widened,
+                        named(NAMES.subList(0, degree + 1), c, fit.covariance(), widened)));
             } catch (IllegalArgumentException e) {
                 return Optional.empty();
             }
@@ -76,6 +95,7 @@ sealed interface Form {
     /** The triangulation law {@code V = a + b / (d + k)}, fitted in volts. */
     record Infrared(InfraredLaw start) implements Form {
         private static final int PARAMETERS = 3;
+        private static final List<String> NAMES = List.of("a V", "b V mm", "k mm");
 
         @Override
         public String name() {
@@ -96,9 +116,10 @@ sealed interface Form {
             double[] u = new double[mm.length];
             for (int i = 0; i < u.length; i++) {
                 double voltsPerMm = 1 / start.mmPerVolt(mm[i]);
+                double placeMm = RulerFit.holdMm(holds.get(i), SensorKind.INFRARED, 0);
                 u[i] = Math.hypot(
                         holds.get(i).standardUncertainty(),
-                        voltsPerMm * RulerFit.holdMm(holds.get(i), SensorKind.INFRARED, 0));
+                        voltsPerMm * Math.hypot(placeMm, PitchBudget.INFRARED_FITTED_MM));
             }
             Optional<CurveFit.Fitted> found = CurveFit.of(
                             LAW,
@@ -122,10 +143,9 @@ sealed interface Form {
             double widened = Math.max(1, fit.misfit().scatter().orElse(1));
             return Optional.of(new Made(
                     response,
-                    at -> Math.hypot(
-                            widened * fit.at(at).standardUncertainty() * Math.pow(at + k, 2) / b,
-                            PitchBudget.INFRARED_FITTED_MM),
-                    widened));
+                    at -> widened * fit.at(at).standardUncertainty() * Math.pow(at + k, 2) / b,
+                    widened,
+                    named(NAMES, fit.parameters(), fit.covariance(), widened)));
         }
 
         private static final CurveModel LAW = (d, p) -> p[0] + p[1] / (d + p[2]);
@@ -150,7 +170,7 @@ sealed interface Form {
                         .map(hold -> new MonotoneCurve.Point(
                                 hold.physical(), hold.mm().orElseThrow()))
                         .toList());
-                return Optional.of(new Made(curve, mm -> between(holds, curve, mm), 1));
+                return Optional.of(new Made(curve, mm -> between(holds, curve, mm), 1, List.of()));
             } catch (IllegalArgumentException e) {
                 return Optional.empty();
             }

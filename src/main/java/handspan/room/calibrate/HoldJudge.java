@@ -1,10 +1,6 @@
 package handspan.room.calibrate;
 
-import handspan.instrument.sensor.InfraredSensor;
-import handspan.instrument.sensor.Photoresistor;
 import handspan.instrument.sensor.Sensor;
-import handspan.number.fit.Noise;
-import handspan.number.fit.Robust;
 import handspan.number.fit.SensorUpdates;
 import handspan.number.fit.SteadyValue;
 import handspan.number.units.Figures;
@@ -14,27 +10,8 @@ import java.util.Optional;
 
 /** Decides whether a window of readings is a hold, or says why not. Pure. */
 final class HoldJudge {
-    /**
-     * Over a photoresistor there are no mm: a still hand may change log resistance by so much. A hand 8 mm over the
-     * cell that wanders by 1 mm does most of it (this project's own choice, as a share of the 2..3 from open to
-     * covered).
-     */
-    private static final double STILL_LN = 0.06;
-
-    /**
-     * Volts of a triangulation sensor run about as 1/d, so a share of the volts is that share of the distance: 2 mm at
-     * 100 mm, 8 mm at 400 mm (this project's own choice).
-     */
-    private static final double STILL_SHARE = 0.02;
-
     /** The rejection of outliers and the noise need so many at least (this project's own choice). */
     static final int LEAST_READINGS = 8;
-
-    /**
-     * Four standard deviations of the difference of two medians: normal values' medians scatter {@code sqrt(pi/2)}
-     * times as much as their means, a difference {@code sqrt(2)} times as much as each.
-     */
-    private static final double SCATTER_TIMES = 4 * Math.sqrt(Math.PI / 2) * Math.sqrt(2);
 
     /** Why a window is no hold yet. */
     enum Why {
@@ -61,11 +38,11 @@ final class HoldJudge {
     record Verdict(Optional<Held> held, Why why, String reason) {}
 
     private final HoldRules rules;
-    private final Sensor sensor;
+    private final HoldLimits limits;
 
     HoldJudge(HoldRules rules, Sensor sensor) {
         this.rules = rules;
-        this.sensor = sensor;
+        this.limits = new HoldLimits(rules, sensor);
     }
 
     /**
@@ -82,18 +59,19 @@ final class HoldJudge {
             return absent.get();
         }
         double[] readings = window.readings();
-        double most = mostSway(readings, window.lines(), step, linesPerUpdate);
+        double most = limits.sway(readings, window.lines(), step, linesPerUpdate);
         Sway sway = Sway.of(window.seconds(), readings);
         if (sway.drift() > most || sway.swing() > most) {
             return moving(window, sway, most);
         }
         if (previous.isPresent()) {
-            double way = way(readings, previous.get());
-            double needed = neededWay(previous.get());
+            double way = HoldLimits.way(readings, previous.get());
+            double needed = limits.neededWay(previous.get());
             if (way <= needed) {
                 return notYet(
                         Why.NO_MOVE,
-                        "no move seen: " + text(way) + " from the last hold (more than " + text(needed) + ")");
+                        "no move seen: " + limits.text(way) + " from the last hold (more than " + limits.text(needed)
+                                + ")");
             }
         }
         return new Verdict(Optional.of(held(window, step)), Why.NONE, "");
@@ -104,7 +82,7 @@ final class HoldJudge {
         double[] readings = window.readings();
         int[] lines = window.lines();
         double linesPerUpdate = SensorUpdates.linesPerUpdate(readings, lines);
-        SteadyValue value = SteadyValue.of(updates(readings, lines, linesPerUpdate), step);
+        SteadyValue value = SteadyValue.of(HoldLimits.updates(readings, lines, linesPerUpdate), step);
         return new Held(value, Steadiness.of(value, Sway.of(window.seconds(), readings), linesPerUpdate));
     }
 
@@ -117,9 +95,10 @@ final class HoldJudge {
         if (readings.length < LEAST_READINGS / 2 || part.missing01() > rules.mostMissing01()) {
             return false;
         }
-        double most = mostSway(readings, part.lines(), step, linesPerUpdate);
+        double most = limits.sway(readings, part.lines(), step, linesPerUpdate);
         Sway sway = Sway.of(part.seconds(), readings);
-        boolean moved = previous.isEmpty() || way(readings, previous.get()) > neededWay(previous.get());
+        boolean moved =
+                previous.isEmpty() || HoldLimits.way(readings, previous.get()) > limits.neededWay(previous.get());
         return moved && sway.drift() <= most && sway.swing() <= most;
     }
 
@@ -157,12 +136,12 @@ final class HoldJudge {
         if (late.drift() <= most && late.swing() <= most) {
             return arriving();
         }
-        String allowed = " (at most " + text(most) + ")";
+        String allowed = " (at most " + limits.text(most) + ")";
         return sway.drift() > most
-                ? notYet(Why.MOVING, "hand still moving: " + text(sway.drift()) + " in " + seconds() + allowed)
+                ? notYet(Why.MOVING, "hand still moving: " + limits.text(sway.drift()) + " in " + seconds() + allowed)
                 : notYet(
                         Why.SWINGING,
-                        "hand not still: to and fro by " + text(sway.swing()) + " in " + seconds() + allowed);
+                        "hand not still: to and fro by " + limits.text(sway.swing()) + " in " + seconds() + allowed);
     }
 
     private static Verdict arriving() {
@@ -173,54 +152,9 @@ final class HoldJudge {
         return new Verdict(Optional.empty(), why, reason);
     }
 
-    /** What noise alone may do to the medians of thirds, or what a still hand may do. */
-    private double mostSway(double[] readings, int[] lines, double step, double linesPerUpdate) {
-        double[] updates = updates(readings, lines, linesPerUpdate);
-        if (updates.length < 3) {
-            return stillLimit(readings);
-        }
-        double white = Noise.of(updates, step).white();
-        return Math.max(stillLimit(readings), SCATTER_TIMES * white / Math.sqrt(updates.length / 3.0));
-    }
-
-    private static double[] updates(double[] readings, int[] lines, double linesPerUpdate) {
-        int[] firsts = SensorUpdates.firsts(readings, lines, linesPerUpdate);
-        double[] updates = new double[firsts.length];
-        Arrays.setAll(updates, i -> readings[firsts[i]]);
-        return updates.length < 2 ? readings : updates;
-    }
-
-    private static double way(double[] readings, SteadyValue last) {
-        return Math.abs(Robust.median(readings) - last.value());
-    }
-
-    private double neededWay(SteadyValue last) {
-        return Math.max(moveLimit(), rules.moveNoiseTimes() * last.noise().white());
-    }
-
-    /** What a still hand may do, whatever the noise; 0 where nothing is known of the sensor's response. */
-    private double stillLimit(double[] readings) {
-        if (sensor.isLength()) {
-            return rules.stillMm();
-        } else if (sensor instanceof Photoresistor) {
-            return STILL_LN;
-        }
-        return sensor instanceof InfraredSensor ? STILL_SHARE * Math.abs(Robust.median(readings)) : 0;
-    }
-
-    private double moveLimit() {
-        return sensor.isLength() ? rules.moveMm() : sensor instanceof Photoresistor ? rules.moveLn() : 0;
-    }
-
     private String seconds() {
         double hold = rules.holdSeconds();
         return Figures.text(hold, hold == Math.rint(hold) ? 0 : 1) + " s";
-    }
-
-    private String text(double physical) {
-        return sensor.isLength()
-                ? Figures.text(physical, 0) + " mm"
-                : Figures.text(physical, 3) + (sensor instanceof Photoresistor ? " in log light" : "");
     }
 
     /** The time that a hand must be still, ns. */

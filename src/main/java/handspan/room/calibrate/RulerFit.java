@@ -157,7 +157,8 @@ final class RulerFit {
                 Math.sqrt(sum / Math.max(1, free)),
                 leftOutMm,
                 made.widened(),
-                FitQuality.along(from, to, made.uncertainty()::at));
+                FitQuality.along(from, to, made.uncertainty()::at),
+                made.coefficients());
     }
 
     /** Standard uncertainty of a hold's place in mm: its own, the hand's slow wander, the sensor's slow drift. */

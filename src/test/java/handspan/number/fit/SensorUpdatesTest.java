@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,7 +18,8 @@ class SensorUpdatesTest {
     /** On the mean of all draws, relative. */
     private static final double TOLERANCE = 0.04;
 
-    private static final int DRAWS = 40;
+    private static final int DRAWS = 8;
+    private static final int DEEP_DRAWS = 40;
 
     private static int[] lines(int count) {
         return IntStream.range(0, count).toArray();
@@ -52,15 +54,26 @@ class SensorUpdatesTest {
     @ParameterizedTest(name = "{0} lines to an update, {1} lines")
     @CsvSource({"2, 100", "2.5, 100", "3, 100", "1.5, 200", "1.6667, 200", "3.3, 150", "5, 200", "10, 400", "20, 1000"})
     void theFastPartIsThatOfTheSensorHoweverOftenTheBoardRepeatsIt(double period, int count) {
+        assertFastPart(period, count, DRAWS);
+    }
+
+    @Tag("deep")
+    @ParameterizedTest(name = "{0} lines to an update, {1} lines")
+    @CsvSource({"2, 100", "2.5, 100", "3, 100", "1.5, 200", "1.6667, 200", "3.3, 150", "5, 200", "10, 400", "20, 1000"})
+    void theFastPartIsThatOfTheSensorOnTheMeanOfManyDraws(double period, int count) {
+        assertFastPart(period, count, DEEP_DRAWS);
+    }
+
+    private static void assertFastPart(double period, int count, int draws) {
         Random random = new Random(31);
         double sum = 0;
-        for (int draw = 0; draw < DRAWS; draw++) {
+        for (int draw = 0; draw < draws; draw++) {
             sum += Math.pow(white(repeated(random, count, period, TRUE_MM, 1), lines(count)), 2);
         }
         double expected = Math.sqrt(TRUE_MM * TRUE_MM + 1.0 / 12);
         // sd of a mean square of m values, a relative sqrt(3 / m) for successive differences, halved by the root
-        double chance = 3 * Math.sqrt(3 / (DRAWS * count / period)) / 2;
-        assertEquals(expected, Math.sqrt(sum / DRAWS), (TOLERANCE + chance) * expected);
+        double chance = 3 * Math.sqrt(3 / (draws * count / period)) / 2;
+        assertEquals(expected, Math.sqrt(sum / draws), (TOLERANCE + chance) * expected);
     }
 
     @ParameterizedTest
@@ -77,8 +90,19 @@ class SensorUpdatesTest {
     @ParameterizedTest(name = "{0} mm of noise in steps of {1} mm")
     @CsvSource({"0.5, 1", "0.3, 1", "0.15, 1", "2.15, 10", "4, 10", "0.02, 1"})
     void equalNeighboursOfAQuietCoarseSensorAreNoRepeats(double noiseMm, double stepMm) {
+        assertNoRepeats(noiseMm, stepMm, 50);
+    }
+
+    @Tag("deep")
+    @ParameterizedTest(name = "{0} mm of noise in steps of {1} mm")
+    @CsvSource({"0.5, 1", "0.3, 1", "0.15, 1", "2.15, 10", "4, 10", "0.02, 1"})
+    void equalNeighboursAreNoRepeatsInManyDraws(double noiseMm, double stepMm) {
+        assertNoRepeats(noiseMm, stepMm, 1000);
+    }
+
+    private static void assertNoRepeats(double noiseMm, double stepMm, int draws) {
         Random random = new Random(33);
-        for (int draw = 0; draw < 200; draw++) {
+        for (int draw = 0; draw < draws; draw++) {
             double centreMm = 230 + stepMm * random.nextDouble();
             double[] readings = new double[100];
             Arrays.setAll(readings, i -> stepMm * Math.rint((centreMm + noiseMm * random.nextGaussian()) / stepMm));
@@ -90,7 +114,7 @@ class SensorUpdatesTest {
     @Test
     void aHandThatWandersAcrossTheStepsOfAQuietSensorIsNoRepeat() {
         Random random = new Random(34);
-        for (int draw = 0; draw < 100; draw++) {
+        for (int draw = 0; draw < 50; draw++) {
             double phase = 6 * random.nextDouble();
             double[] readings = new double[200];
             Arrays.setAll(
@@ -108,6 +132,37 @@ class SensorUpdatesTest {
         double[] readings = new double[200];
         Arrays.setAll(readings, i -> Math.floor(200 + i / 5.0));
         assertEquals(1, SensorUpdates.linesPerUpdate(readings, lines(200)));
+    }
+
+    /** 20 steps up and 20 down in turn: as many changes each way, all five lines apart. */
+    @Test
+    void aSlowSwingThroughTheStepsOfAQuietSensorIsNotABeat() {
+        double[] readings = new double[400];
+        Arrays.setAll(readings, i -> 230 + Math.abs(Math.floorDiv(i, 5) % 40 - 20));
+        assertEquals(1, SensorUpdates.linesPerUpdate(readings, lines(400)));
+    }
+
+    /** The near miss: even changes to and fro, but between two values only. */
+    @Test
+    void aWobbleAcrossOneStepIsNotABeat() {
+        double[] readings = new double[200];
+        Arrays.setAll(readings, i -> i % 20 < 10 ? 30 : 31);
+        assertEquals(1, SensorUpdates.linesPerUpdate(readings, lines(200)));
+    }
+
+    /**
+     * Over 100 lines a period half a line in 100 off is half a line off at the end: the middle of those that fit is
+     * near.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.532, 2, 2.5, 7})
+    void thePeriodIsTheMiddleOfThoseThatFit(double period) {
+        Random random = new Random(35);
+        double sum = 0;
+        for (int draw = 0; draw < 8; draw++) {
+            sum += SensorUpdates.linesPerUpdate(repeated(random, 400, period, TRUE_MM, 1), lines(400));
+        }
+        assertEquals(period, sum / 8, 0.002 * period);
     }
 
     @Test

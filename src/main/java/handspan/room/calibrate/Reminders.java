@@ -1,0 +1,45 @@
+package handspan.room.calibrate;
+
+import handspan.number.units.Nanos;
+import handspan.room.StepKind;
+import java.util.Optional;
+
+/** Why a step can't be captured yet, told now and then: at once when it is news, else seldom. Owned by one thread. */
+final class Reminders {
+    private static final long REMIND_NANOS = 6 * Nanos.PER_SECOND;
+
+    /** Another reason may be told after so long: words and signals one on top of the other are not heard. */
+    private static final long NEWS_NANOS = 2 * Nanos.PER_SECOND;
+
+    private HoldJudge.Why told = HoldJudge.Why.NONE;
+    private long toldNanos;
+    private String reason = "";
+
+    /** A step is asked for: nothing is wrong yet. */
+    void clear() {
+        told = HoldJudge.Why.NONE;
+        toldNanos = 0;
+        reason = "";
+    }
+
+    /** What to tell of a window that is no hold. */
+    Optional<CalibrationEvent> onVerdict(Step step, HoldJudge.Verdict verdict, long timeNanos) {
+        reason = step.kind() == StepKind.REST
+                ? "a hand, or something else, is still moving there: " + verdict.reason()
+                : verdict.reason();
+        boolean first = told == HoldJudge.Why.NONE;
+        boolean news = verdict.why() != told && verdict.why() != HoldJudge.Why.ARRIVING;
+        long pauseNanos = news ? NEWS_NANOS : REMIND_NANOS;
+        if (first ? !news : timeNanos - toldNanos < pauseNanos) {
+            return Optional.empty();
+        }
+        told = verdict.why();
+        toldNanos = timeNanos;
+        return Optional.of(new CalibrationEvent.NotYet(step, reason));
+    }
+
+    /** The last reason, told or not; empty when nothing is wrong. */
+    String reason() {
+        return reason;
+    }
+}
