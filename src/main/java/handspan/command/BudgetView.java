@@ -11,6 +11,8 @@ import handspan.room.Room;
 import handspan.room.budget.AirChange;
 import handspan.room.budget.NoteBudget;
 import handspan.room.budget.PitchBudget;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,9 +41,18 @@ final class BudgetView {
         return lines;
     }
 
-    /** One line for each note of the first tuning. */
+    /** One line for each hold and fitted parameter, and for each note of the first tuning. */
     static List<String> notes(RoomProfile profile) {
         List<String> lines = new ArrayList<>();
+        FitQuality fit = profile.room().pitch().fit();
+        if (fit != null) {
+            fit.coefficients()
+                    .forEach(one -> lines.add("fitted " + one.name() + ": " + significant(one.value()) + " +- "
+                            + significant(one.standardUncertainty())));
+            fit.residuals()
+                    .forEach(point -> lines.add("hold at " + Figures.text(point.x(), 0) + " mm: residual "
+                            + Figures.text(point.y(), 1) + " mm"));
+        }
         lines.add("note      at mm   promised (95 %)   mostly");
         for (NoteBudget note :
                 NoteBudget.of(profile.room().pitch(), profile.tunings().get(0))) {
@@ -53,6 +64,14 @@ final class BudgetView {
                     + (largest.assumed() ? " (assumed)" : ""));
         }
         return lines;
+    }
+
+    /** Four significant figures. */
+    private static String significant(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toString();
     }
 
     private static String pad(String text, int width) {
@@ -104,6 +123,13 @@ final class BudgetView {
         JsonViews.number(node, "leftOutMm", fit.leftOutMm());
         JsonViews.number(node, "worstAtMm", fit.worst().x());
         JsonViews.number(node, "worstResidualMm", fit.worst().y());
+        ArrayNode coefficients = node.putArray("coefficients");
+        fit.coefficients().forEach(coefficient -> {
+            ObjectNode one = coefficients.addObject();
+            one.put("name", coefficient.name());
+            JsonViews.number(one, "value", coefficient.value());
+            JsonViews.number(one, "standardUncertainty", coefficient.standardUncertainty());
+        });
         ArrayNode residuals = node.putArray("residuals");
         fit.residuals().forEach(point -> {
             ObjectNode one = residuals.addObject();

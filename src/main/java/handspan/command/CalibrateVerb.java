@@ -1,18 +1,13 @@
 package handspan.command;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.Instrument;
 import handspan.live.session.LinkException;
 import handspan.music.tuning.NoteName;
-import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
-import handspan.room.HandRole;
-import handspan.room.Hold;
 import handspan.room.Room;
-import handspan.room.StepKind;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.Fit;
 import handspan.room.calibrate.HoldRules;
@@ -20,10 +15,8 @@ import handspan.room.calibrate.Outcome;
 import handspan.room.calibrate.Refit;
 import handspan.wiring.Recording;
 import handspan.wiring.Source;
-import handspan.wiring.TakeHolds;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -141,7 +134,8 @@ final class CalibrateVerb extends Verb {
             talk.event("result", Map.of("exitCode", Exit.NO, "saved", false, "error", "time-out or link lost"));
             return Exit.NO;
         }
-        return conclude(talk, outcome.get(), newRoom, from == null ? null : folder.load(from));
+        RoomProfile before = from == null ? null : folder.load(from);
+        return new Conclusion(talk, folder.fileOf(room.room)).of(outcome.get(), newRoom, before);
     }
 
     private void checkOptions() throws UsageException {
@@ -217,77 +211,9 @@ final class CalibrateVerb extends Verb {
         try (Known known = Known.open(source, talk, true, null)) {
             instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
         }
-        Path file = Path.of(source.source().name());
-        TakeHolds again = holds(file, instrument, air);
-        if (again.holds().isEmpty()) {
-            throw new UsageException(
-                    "'" + file + "' marks no hold that was captured: record a calibration with"
-                            + " 'handspan calibrate SOURCE --room NAME --record FILE', or calibrate from the instrument itself");
-        }
-        talk.say(again.holds().size() + " holds made again from " + file);
-        return Fit.fit(room.room, Takes.now(), instrument, air, again.ratePerS(), withRuler(again.holds()));
-    }
-
-    private TakeHolds holds(Path file, Instrument instrument, Air air) throws UsageException, IOException {
-        OptionalDouble rate = source.options(false).ratePerS();
-        if (ruler.isEmpty()) {
-            return TakeHolds.read(file, rate, instrument, air);
-        }
-        try {
-            return TakeHolds.lineByLine(file, rate, instrument, air, ruler);
-        } catch (IllegalArgumentException e) {
-            throw new UsageException(String.valueOf(e.getMessage()));
-        }
-    }
-
-    /** Marks do not carry the ruler distances of the two ends; the command line does. */
-    private List<Hold> withRuler(List<Hold> holds) {
-        Double near = nearMm;
-        Double far = farMm;
-        if (near == null || far == null) {
-            return holds;
-        }
-        return holds.stream()
-                .map(hold -> hold.hand() != HandRole.PITCH
-                        ? hold
-                        : hold.kind() == StepKind.NEAR
-                                ? hold.at(near)
-                                : hold.kind() == StepKind.FAR ? hold.at(far) : hold)
-                .toList();
-    }
-
-    private int conclude(Talk talk, Outcome outcome, NewRoom newRoom, @Nullable RoomProfile before)
-            throws ProfileException {
-        Map<String, Object> result = new LinkedHashMap<>();
-        if (outcome.room().isEmpty()) {
-            talk.say("no room was kept, because:");
-            outcome.reasons().forEach(reason -> talk.say("  " + reason));
-            result.put("exitCode", Exit.NO);
-            result.put("saved", false);
-            result.put("reasons", outcome.reasons());
-            talk.event("result", result);
-            return Exit.NO;
-        }
-        RoomProfile profile = newRoom.keep(outcome, before);
-        ObjectNode summary = RoomSummary.node(profile);
-        talk.say("kept as " + room.folder().fileOf(room.room));
-        RoomSummary.lines(profile).forEach(talk::say);
-        result.put("exitCode", Exit.DONE);
-        result.put("saved", true);
-        result.put("file", room.folder().fileOf(room.room).toString());
-        result.put("room", summary);
-        outcome.byEar().ifPresent(heard -> {
-            talk.say("by ear: residual " + Figures.text(heard.residualCents(), 0) + " cents rms, curve good for "
-                    + Figures.text(heard.uncertaintyCents(), 1) + " cents in the middle (standard uncertainty)");
-            result.put(
-                    "byEar",
-                    Map.of(
-                            "residualCents", heard.residualCents(),
-                            "uncertaintyCents", heard.uncertaintyCents(),
-                            "warp", heard.warp()));
-        });
-        talk.event("result", result);
-        return Exit.DONE;
+        CalibratedTake take = new CalibratedTake(
+                Path.of(source.source().name()), source.options(false).ratePerS(), instrument, air);
+        return take.fit(room.room, talk, ruler, optional(nearMm), optional(farMm));
     }
 
     private @Nullable Recording openRecording() throws IOException {

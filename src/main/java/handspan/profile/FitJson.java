@@ -20,6 +20,14 @@ final class FitJson {
                 .put("rmsMm", fit.rmsMm())
                 .put("leftOutMm", fit.leftOutMm())
                 .put("widened", fit.widened());
+        ArrayNode coefficients = tree.putArray("coefficients");
+        for (FitQuality.Coefficient one : fit.coefficients()) {
+            coefficients
+                    .addObject()
+                    .put("name", one.name())
+                    .put("value", one.value())
+                    .put("standardUncertainty", one.standardUncertainty());
+        }
         points(tree.putArray("residuals"), fit.residuals(), "residualMm");
         points(tree.putArray("uncertainty"), fit.uncertainty(), "standardUncertaintyMm");
         return tree;
@@ -39,9 +47,24 @@ final class FitJson {
         double widened = fields.number("widened", given -> trial(0, 0, given));
         List<MonotoneCurve.Point> residuals = points(fields, "residuals", "residualMm");
         List<MonotoneCurve.Point> uncertainty = points(fields, "uncertainty", "standardUncertaintyMm");
+        List<FitQuality.Coefficient> coefficients = coefficients(fields);
         return fields.made(
                 "uncertainty",
-                () -> new FitQuality(method, parameters, residuals, rmsMm, leftOutMm, widened, uncertainty));
+                () -> new FitQuality(
+                        method, parameters, residuals, rmsMm, leftOutMm, widened, uncertainty, coefficients));
+    }
+
+    private static List<FitQuality.Coefficient> coefficients(JsonFields fields) throws ProfileException {
+        List<FitQuality.Coefficient> coefficients = new ArrayList<>();
+        for (JsonFields one : fields.objects("coefficients")) {
+            String name = one.text("name");
+            double value = one.number("value");
+            coefficients.add(new FitQuality.Coefficient(
+                    name,
+                    value,
+                    one.number("standardUncertainty", given -> new FitQuality.Coefficient(name, value, given))));
+        }
+        return coefficients;
     }
 
     private static FitQuality trial(double rmsMm, double leftOutMm, double widened) {

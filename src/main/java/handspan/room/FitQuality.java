@@ -16,6 +16,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param widened factor by which the uncertainty is widened, because the holds scatter more than their own
  *     uncertainties explain; 1 = it is not
  * @param uncertainty standard uncertainty of the fit along the zone: x = mm, y = mm; at least 2 points, rising in x
+ * @param coefficients what was fitted; empty for a curve through the holds
  */
 public record FitQuality(
         String method,
@@ -24,13 +25,32 @@ public record FitQuality(
         double rmsMm,
         double leftOutMm,
         double widened,
-        List<MonotoneCurve.Point> uncertainty) {
+        List<MonotoneCurve.Point> uncertainty,
+        List<Coefficient> coefficients) {
+    /**
+     * One fitted parameter.
+     *
+     * @param name with its unit, for example {@code c1 mm/mm} or {@code k mm}
+     * @param value of it
+     * @param standardUncertainty of it, same unit
+     */
+    public record Coefficient(String name, double value, double standardUncertainty) {
+        /** Checks that it is a number. */
+        public Coefficient {
+            if (!Double.isFinite(value) || !Double.isFinite(standardUncertainty) || !(standardUncertainty >= 0)) {
+                throw new IllegalArgumentException("coefficient " + name + " of " + value + " +- " + standardUncertainty
+                        + " (numbers, the uncertainty 0 or more)");
+            }
+        }
+    }
+
     private static final int POINTS = 9;
 
     /** Copies the lists and checks them. */
     public FitQuality {
         residuals = List.copyOf(residuals);
         uncertainty = List.copyOf(uncertainty);
+        coefficients = List.copyOf(coefficients);
         if (uncertainty.size() < 2) {
             throw new IllegalArgumentException(uncertainty.size() + " points of the fit's uncertainty (at least 2)");
         }
@@ -46,6 +66,18 @@ public record FitQuality(
         if (!(rmsMm >= 0) || !(leftOutMm >= 0)) {
             throw new IllegalArgumentException("fit residuals of " + rmsMm + " and " + leftOutMm + " mm (0 or more)");
         }
+    }
+
+    /** A fit without coefficients that mean something by themselves. */
+    public FitQuality(
+            String method,
+            int parameters,
+            List<MonotoneCurve.Point> residuals,
+            double rmsMm,
+            double leftOutMm,
+            double widened,
+            List<MonotoneCurve.Point> uncertainty) {
+        this(method, parameters, residuals, rmsMm, leftOutMm, widened, uncertainty, List.of());
     }
 
     /** Points along a zone at which an uncertainty is kept. */

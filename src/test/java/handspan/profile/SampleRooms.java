@@ -101,7 +101,15 @@ final class SampleRooms {
                 2.5,
                 false,
                 1,
-                new FitQuality("parabola", 3, residuals, 0.4, 0.6, 1.5, uncertainty));
+                new FitQuality(
+                        "parabola",
+                        3,
+                        residuals,
+                        0.4,
+                        0.6,
+                        1.5,
+                        uncertainty,
+                        List.of(new FitQuality.Coefficient("c0 mm", -4.5, 0.75))));
         List<Hold> holds = List.of(
                 Hold.of(StepKind.RULER, HandRole.PITCH, 95, 0.25, 2, 190)
                         .at(100)

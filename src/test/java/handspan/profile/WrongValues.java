@@ -91,6 +91,7 @@ final class WrongValues {
                 Arguments.of("/pitch/fit/leftOutMm", "-0.1", "0 or more"),
                 Arguments.of("/pitch/fit/widened", "0.9", "1 or more"),
                 Arguments.of("/pitch/fit/uncertainty", "[]", "at least 2"),
+                Arguments.of("/pitch/fit/coefficients/0/standardUncertainty", "-1", "0 or more"),
                 Arguments.of("/holds/0/mm", "5001", "0..5000"),
                 Arguments.of("/holds/0/countingStep", "-1", "0 or more"),
                 Arguments.of("/holds/1/note", "\"H9\"", "write it like"),

@@ -48,7 +48,7 @@ public record PitchBudget(List<Term> terms, double standardCents) {
     public static final double INFRARED_LAW_VOLTS = 0.008;
 
     /** And from one that was fitted to holds between 100 and 400 mm, mm rms (found on that curve). */
-    public static final double INFRARED_FITTED_MM = 0.3;
+    public static final double INFRARED_FITTED_MM = 0.6;
 
     /** Of a half sine's curvature, what a zone in its middle sees on average. */
     private static final double MEAN_CURVATURE = 0.9;

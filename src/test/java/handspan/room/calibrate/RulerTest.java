@@ -116,6 +116,24 @@ class RulerTest {
         assertTrue(ratio > 0.75 && ratio < 1.1, "error over stated uncertainty " + ratio + " of " + count);
     }
 
+    /**
+     * A straight sensor's inverse, mm = (x - 8) / 1.02: its parameters lie within what they are said to be good for.
+     */
+    @Test
+    void whatWasFittedIsToldWithItsUncertainty() {
+        Random random = new Random(11);
+        HandSetup pitch = pitch("1:distance:mm", holds(NINE, mm -> 1.02 * mm + 8 + 0.8 * random.nextGaussian()));
+        List<FitQuality.Coefficient> fitted =
+                Objects.requireNonNull(pitch.fit()).coefficients();
+        assertEquals("c0 mm", fitted.get(0).name());
+        double[] truth = {-8 / 1.02, 1 / 1.02};
+        for (int i = 0; i < truth.length; i++) {
+            double off = Math.abs(fitted.get(i).value() - truth[i]);
+            assertTrue(off < 2.5 * fitted.get(i).standardUncertainty(), fitted.toString());
+            assertTrue(fitted.get(i).standardUncertainty() > 0);
+        }
+    }
+
     @Test
     void aHoldFarFromTheLineIsNamed() {
         List<Hold> holds = holds(NINE, mm -> mm);

@@ -1,0 +1,58 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.number.units.Figures;
+import handspan.profile.ProfileException;
+import handspan.profile.RoomProfile;
+import handspan.room.calibrate.Outcome;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The end of a calibration: keeps the room, or says why there is none.
+ *
+ * @param talk to whom it is told
+ * @param file in which the room is kept
+ */
+record Conclusion(Talk talk, Path file) {
+    /**
+     * Keeps the outcome's room, if it has one.
+     *
+     * @param before whose tunings, level and sends it takes over; null for the usual
+     * @return the exit code
+     */
+    int of(Outcome outcome, NewRoom newRoom, @Nullable RoomProfile before) throws ProfileException {
+        Map<String, Object> result = new LinkedHashMap<>();
+        if (outcome.room().isEmpty()) {
+            talk.say("no room was kept, because:");
+            outcome.reasons().forEach(reason -> talk.say("  " + reason));
+            result.put("exitCode", Exit.NO);
+            result.put("saved", false);
+            result.put("reasons", outcome.reasons());
+            talk.event("result", result);
+            return Exit.NO;
+        }
+        RoomProfile profile = newRoom.keep(outcome, before);
+        ObjectNode summary = RoomSummary.node(profile);
+        talk.say("kept as " + file);
+        RoomSummary.lines(profile).forEach(talk::say);
+        result.put("exitCode", Exit.DONE);
+        result.put("saved", true);
+        result.put("file", file.toString());
+        result.put("room", summary);
+        outcome.byEar().ifPresent(heard -> {
+            talk.say("by ear: residual " + Figures.text(heard.residualCents(), 0) + " cents rms, curve good for "
+                    + Figures.text(heard.uncertaintyCents(), 1) + " cents in the middle (standard uncertainty)");
+            result.put(
+                    "byEar",
+                    Map.of(
+                            "residualCents", heard.residualCents(),
+                            "uncertaintyCents", heard.uncertaintyCents(),
+                            "warp", heard.warp()));
+        });
+        talk.event("result", result);
+        return Exit.DONE;
+    }
+}
