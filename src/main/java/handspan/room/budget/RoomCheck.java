@@ -80,6 +80,10 @@ public record RoomCheck(Verdict verdict, double pitchCents, double levelDb, List
         double worstMm = Math.max(Math.abs(nearMm), Math.abs(farMm));
         double noiseTimes = noiseTimes(holds, pitch);
         double lightDb = lightDb(room, level, holds, reasons);
+        if (!byRuler && worstMm > RULER_MM && worstMm <= UNAIDED_MM) {
+            reasons.add("places found by feel: up to " + Figures.text(UNAIDED_MM, 0)
+                    + " mm is taken for the hand (--by-mark, with a ruler or fixed marks, is stricter)");
+        }
         Verdict verdict = Verdict.FITS;
         String remedy = "";
         if (worstMm > OTHER_INSTRUMENT_MM || noiseTimes > OTHER_NOISE_TIMES) {

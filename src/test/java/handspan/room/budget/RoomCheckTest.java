@@ -52,6 +52,17 @@ class RoomCheckTest {
         return RoomCheck.of(room(), LevelCurve.USUAL, 6, holds, byMark);
     }
 
+    /** By feel 12 mm may be the hand, which is said; by mark they are not; 3 mm need no word. */
+    @Test
+    void placesFoundByFeelAreJudgedMildlyAndThatIsSaid() {
+        RoomCheck byFeel = check(112, 500, 2, 2, false);
+        assertEquals(RoomCheck.Verdict.FITS, byFeel.verdict());
+        assertTrue(byFeel.reasons().stream().anyMatch(reason -> reason.contains("found by feel: up to 15 mm")));
+        RoomCheck byMark = check(112, 500, 2, 2, true);
+        assertEquals(RoomCheck.Verdict.CALIBRATE_AGAIN, byMark.verdict());
+        assertTrue(check(103, 500, 2, 2, false).reasons().stream().noneMatch(reason -> reason.contains("by feel")));
+    }
+
     @Test
     void whatHasNotChangedFits() {
         RoomCheck check = check(103, 498, 2, 2, true);
