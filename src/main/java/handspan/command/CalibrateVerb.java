@@ -3,7 +3,6 @@ package handspan.command;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.Instrument;
 import handspan.live.session.LinkException;
-import handspan.music.tuning.NoteName;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
@@ -20,7 +19,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,27 +40,8 @@ final class CalibrateVerb extends Verb {
     @Mixin
     CueArguments cues = new CueArguments();
 
-    @Option(names = "--near-mm", paramLabel = "MM", description = "true distance of the near end, by ruler")
-    @Nullable
-    Double nearMm;
-
-    @Option(names = "--far-mm", paramLabel = "MM", description = "true distance of the far end, by ruler")
-    @Nullable
-    Double farMm;
-
-    @Option(
-            names = "--ruler",
-            split = ",",
-            paramLabel = "MM",
-            description = "hold at these true distances (3..9, rising), and fit the sensor to them")
-    List<Double> ruler = List.of();
-
-    @Option(
-            names = "--by-ear",
-            split = ",",
-            paramLabel = "NOTE",
-            description = "hold where these notes shall be (3..9, from near to far)")
-    List<String> notes = List.of();
+    @Mixin
+    PlaceArguments places = new PlaceArguments();
 
     @Option(
             names = "--from",
@@ -139,16 +118,7 @@ final class CalibrateVerb extends Verb {
     }
 
     private void checkOptions() throws UsageException {
-        if ((nearMm == null) != (farMm == null)) {
-            throw new UsageException("--near-mm and --far-mm belong together: give both, or neither");
-        }
-        int ways = (nearMm == null ? 0 : 1)
-                + (ruler.isEmpty() ? 0 : 1)
-                + (notes.isEmpty() ? 0 : 1)
-                + (fromRoom == null ? 0 : 1);
-        if (ways > 1) {
-            throw new UsageException("--near-mm with --far-mm, --ruler, --by-ear and --from are four ways: choose one");
-        }
+        places.check(fromRoom != null);
         if (rebuilt && fromRoom != null) {
             throw new UsageException(
                     "--rebuilt with --from: a rebuilt instrument's response must be taken anew, leave out --from");
@@ -158,19 +128,6 @@ final class CalibrateVerb extends Verb {
         }
     }
 
-    private CalibrationPlan plan(Instrument instrument) throws UsageException {
-        return UsageException.reading(() -> {
-            if (!ruler.isEmpty()) {
-                return CalibrationPlan.byRuler(instrument, ruler);
-            }
-            if (!notes.isEmpty()) {
-                return CalibrationPlan.byEar(
-                        instrument, notes.stream().map(NoteName::parse).toList());
-            }
-            return CalibrationPlan.of(instrument, optional(nearMm), optional(farMm));
-        });
-    }
-
     private Optional<Outcome> calibrated(Talk talk, HoldRules rules)
             throws UsageException, LinkException, IOException, ProfileException {
         Air air = source.air();
@@ -178,7 +135,7 @@ final class CalibrateVerb extends Verb {
                 Known known = Known.open(source, talk, true, recording);
                 Keys keys = Keys.read(talk, parent().in())) {
             Instrument instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
-            CalibrationPlan plan = plan(instrument);
+            CalibrationPlan plan = places.plan(instrument);
             talk.say("calibration of '" + room.room + "': " + plan.steps().size() + " steps, each captured by itself");
             return new HoldSession(talk, air, rules, timeoutSeconds, cues.open(source, talk))
                     .lead(known, plan, keys)
@@ -213,7 +170,7 @@ final class CalibrateVerb extends Verb {
         }
         CalibratedTake take = new CalibratedTake(
                 Path.of(source.source().name()), source.options(false).ratePerS(), instrument, air);
-        return take.fit(room.room, talk, ruler, optional(nearMm), optional(farMm));
+        return take.fit(room.room, talk, places.ruler, places.nearMm(), places.farMm());
     }
 
     private @Nullable Recording openRecording() throws IOException {
@@ -222,9 +179,5 @@ final class CalibrateVerb extends Verb {
             return null;
         }
         return Takes.into(file, source);
-    }
-
-    private static OptionalDouble optional(@Nullable Double value) {
-        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 }

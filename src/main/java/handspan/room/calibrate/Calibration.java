@@ -4,7 +4,6 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Sensor;
-import handspan.number.fit.SteadyValue;
 import handspan.number.units.Nanos;
 import handspan.room.HandRole;
 import handspan.room.Hold;
@@ -36,12 +35,10 @@ public final class Calibration {
     /** Looking for stillness is dear: not at every reading. */
     static final long LOOK_NANOS = Nanos.PER_SECOND / 10;
 
-    private record Done(Step step, Optional<Hold> hold, Optional<HoldJudge.Held> held) {}
-
     private final CalibrationPlan plan;
     private final HoldRules rules;
     private final Map<HandRole, HandWatch> hands = new EnumMap<>(HandRole.class);
-    private final List<Done> done = new ArrayList<>();
+    private final Captures done = new Captures();
     private final List<CalibrationEvent> events = new ArrayList<>();
     private long readyNanos = UNKNOWN;
     private long judgedNanos;
@@ -95,9 +92,9 @@ public final class Calibration {
         boolean dipped = false;
         for (Map.Entry<HandRole, HandWatch> hand : hands.entrySet()) {
             boolean collects = ready && hand.getValue() == asked;
-            dipped |= hand.getValue().onReading(reading, collects, lastOf(hand.getKey()));
+            dipped |= hand.getValue().onReading(reading, collects, done.lastOf(hand.getKey()));
         }
-        if (dipped && lastIsAPlace()) {
+        if (dipped && done.lastIsAPlace()) {
             undo(DOUBLE_DIP);
         } else if (asked.window().isFull(timeNanos) && timeNanos - judgedNanos >= LOOK_NANOS) {
             judgedNanos = timeNanos;
@@ -108,24 +105,24 @@ public final class Calibration {
 
     private void judge(Step step, HandWatch hand, long timeNanos) {
         if (step.kind() == StepKind.REST && hand.window().missing01() > HoldRules.ABSENT01) {
-            capture(new Done(step, Optional.empty(), Optional.empty()), hand, timeNanos);
+            capture(new Captures.Captured(step, Optional.empty(), Optional.empty()), hand, timeNanos);
             return;
         }
-        HoldJudge.Verdict verdict = hand.judge(lastOf(step.hand()), timeNanos);
+        HoldJudge.Verdict verdict = hand.judge(done.lastOf(step.hand()), timeNanos);
         if (verdict.held().isEmpty()) {
             reminders.onVerdict(step, verdict, timeNanos).ifPresent(events::add);
             return;
         }
         Hold hold = hand.finished(Holds.of(step, verdict.held().get().value()));
-        capture(new Done(step, Optional.of(hold), verdict.held()), hand, timeNanos);
+        capture(new Captures.Captured(step, Optional.of(hold), verdict.held()), hand, timeNanos);
     }
 
-    private void capture(Done capture, HandWatch hand, long timeNanos) {
+    private void capture(Captures.Captured capture, HandWatch hand, long timeNanos) {
         done.add(capture);
         events.add(new CalibrationEvent.Captured(
-                capture.step,
-                capture.hold,
-                capture.held.map(HoldJudge.Held::steadiness),
+                capture.step(),
+                capture.hold(),
+                capture.held().map(HoldJudge.Held::steadiness),
                 hand.window().firstNanos(),
                 timeNanos));
         startStep();
@@ -149,7 +146,7 @@ public final class Calibration {
         Step step = step();
         HandWatch asked = hands.get(step.hand());
         if (asked != null) {
-            countdown.at(step, asked, lastOf(step.hand()), timeNanos).ifPresent(events::add);
+            countdown.at(step, asked, done.lastOf(step.hand()), timeNanos).ifPresent(events::add);
         }
     }
 
@@ -160,24 +157,10 @@ public final class Calibration {
 
     private void undo(String why) {
         if (!done.isEmpty()) {
-            Step step = done.remove(done.size() - 1).step;
+            Step step = done.removeLast().step();
             events.add(new CalibrationEvent.Undone(step, why));
             startStep();
         }
-    }
-
-    /** A rest is not taken again by a sign of the hand that has just come. */
-    private boolean lastIsAPlace() {
-        return !done.isEmpty() && done.get(done.size() - 1).step.kind() != StepKind.REST;
-    }
-
-    private Optional<SteadyValue> lastOf(HandRole hand) {
-        for (int i = done.size() - 1; i >= 0; i--) {
-            if (done.get(i).step.hand() == hand) {
-                return done.get(i).held.map(HoldJudge.Held::value);
-            }
-        }
-        return Optional.empty();
     }
 
     /** Whether all steps are captured. */
@@ -207,7 +190,7 @@ public final class Calibration {
 
     /** Captured holds in order; a rest without any reading has none. */
     public List<Hold> holds() {
-        return done.stream().flatMap(d -> d.hold.stream()).toList();
+        return done.holds();
     }
 
     /** What has happened since the last call. */
