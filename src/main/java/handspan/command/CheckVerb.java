@@ -40,6 +40,9 @@ final class CheckVerb extends Verb {
             description = "the ends are held at a ruler or at fixed marks, not found by feel: the check is stricter")
     boolean byMark;
 
+    @Option(names = "--one-end", description = "hold the near end only: quicker, but a change of scale is not seen")
+    boolean oneEnd;
+
     @Option(
             names = "--hold",
             paramLabel = "S",
@@ -63,7 +66,7 @@ final class CheckVerb extends Verb {
             return conclude(talk, RoomCheck.rebuilt(newer.get()));
         }
         HoldRules rules = UsageException.reading(() -> HoldRules.USUAL.lasting(holdSeconds));
-        CalibrationPlan plan = Refit.plan(kept, false);
+        CalibrationPlan plan = oneEnd ? Refit.nearOnly(kept) : Refit.plan(kept, false);
         Optional<ActivityView.Calibrating> held;
         try (Known known = Known.open(source, kept.instrument(), talk, null);
                 Keys keys = Keys.read(talk, parent().in())) {

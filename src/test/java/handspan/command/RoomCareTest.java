@@ -79,6 +79,9 @@ class RoomCareTest {
         done("calibrate sim:hall --room hall --fast");
         assertEquals(
                 "fits", done("check sim:hall --room hall --fast").get("verdict").asText());
+        Cli one = run("check sim:hall --room hall --one-end --fast");
+        assertEquals(0, one.exitCode(), one.out());
+        assertTrue(one.out().contains("near end") && !one.out().contains("far end"), one.out());
         refused("check sim:hall --room hall --seed 2 --fast", "light only");
         JsonNode again = done("calibrate sim:hall --room hall --seed 2 --from hall --light-only --fast");
         assertTrue(again.get("saved").asBoolean());

@@ -34,6 +34,13 @@ public final class Refit {
         return new CalibrationPlan(steps);
     }
 
+    /** The same without the far end: enough to see a shift of all places. */
+    public static CalibrationPlan nearOnly(Room room) {
+        return new CalibrationPlan(plan(room, false).steps().stream()
+                .filter(step -> step.kind() != StepKind.FAR)
+                .toList());
+    }
+
     private static boolean hasLight(Room room) {
         HandSetup level = room.level();
         return level != null && level.channel().kind() == SensorKind.PHOTORESISTOR;
