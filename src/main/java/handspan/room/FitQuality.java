@@ -90,6 +90,12 @@ public record FitQuality(
         return points;
     }
 
+    /** Whether a zone is the one that the holds spanned, and not one whose ends were held anew since. */
+    public boolean spans(Zone zone) {
+        return uncertainty.get(0).x() == zone.nearMm()
+                && uncertainty.get(uncertainty.size() - 1).x() == zone.farMm();
+    }
+
     /** Degrees of freedom of the uncertainty: what the holds left over where their scatter sets it, else infinite. */
     public double freedom() {
         return widened > 1 ? Math.max(1, residuals.size() - parameters) : Double.POSITIVE_INFINITY;

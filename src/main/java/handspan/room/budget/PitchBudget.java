@@ -82,8 +82,12 @@ public record PitchBudget(List<Term> terms, double standardCents) {
         FitQuality fit = hand.fit();
         if (fit == null) {
             ends(hand, place01, terms);
+            shape(hand, place01, terms);
         } else {
             terms.add(measured("fit to the holds", fit.uncertaintyMm(hand.zone().mm(place01)), fit.freedom()));
+            if (!fit.spans(hand.zone())) {
+                ends(hand, place01, terms);
+            }
         }
         double driftMm = driftMm(hand.channel().kind());
         if (driftMm > 0) {
@@ -104,6 +108,11 @@ public record PitchBudget(List<Term> terms, double standardCents) {
         if (!hand.scaledTravel() || hand.response() instanceof Response.Triangulation) {
             terms.add(assumed("hand at the ends", Math.hypot(1 - place01, place01) * HAND_MM));
         }
+    }
+
+    /** What the sensor does between the ends, where no hold tells. */
+    private static void shape(HandSetup hand, double place01, List<Term> terms) {
+        Zone zone = hand.zone();
         if (hand.channel().kind().isLength()) {
             terms.add(assumed("bend of the sensor", bendMm(zone, place01)));
         }

@@ -107,6 +107,7 @@ final class EndsFit {
     /** Without a ruler the distances are the data sheet's, as good as its part is typical. */
     private Response infrared() {
         InfraredLaw typical = channel.infraredPart().law();
+        // a law needs an output at infinity under its far reading, whatever the data sheet says of the part
         InfraredLaw law = InfraredLaw.throughEnds(
                 Math.min(channel.infraredPart().playedAVolts(), far.physical() / 2),
                 near.physical(),

@@ -78,6 +78,22 @@ class PitchBudgetTest {
         assertEquals(CENTS_PER_MM * 2.5 / Math.sqrt(3), mid, 0.05 * mid);
     }
 
+    /** Ends that were held anew come on top of the fit: 0.4 and 0.8 mm at 6 cents a mm are 2.4 and 4.8 cents. */
+    @Test
+    void endsHeldAnewCountBesideTheFit() {
+        HandSetup fitted = fitted(1, 5, 3);
+        assertEquals(List.of("fit to the holds"), names(PitchBudget.at(fitted, 0, CENTS_PER_MM)));
+        HandSetup anew = fitted.with(fitted.response(), new Zone(104, 497, 0.4, 0.3));
+        PitchBudget budget = PitchBudget.at(anew, 0, CENTS_PER_MM);
+        assertEquals(List.of("fit to the holds", "zone ends", "hand at the ends"), names(budget));
+        assertEquals(2.4, cents(budget, "zone ends"), 1e-9);
+        assertEquals(4.8, cents(budget, "hand at the ends"), 1e-9);
+    }
+
+    private static List<String> names(PitchBudget budget) {
+        return budget.terms().stream().map(PitchBudget.Term::name).toList();
+    }
+
     /** GUM, table G.2: t of 2 degrees of freedom at 95 % is 4.30, of 3 it is 3.18. */
     @ParameterizedTest
     @CsvSource({"2, 5, 3, 4.30", "2, 5, 2, 3.18", "1, 5, 3, 1.96"})
