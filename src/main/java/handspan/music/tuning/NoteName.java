@@ -2,19 +2,19 @@ package handspan.music.tuning;
 
 /** Names of keys in scientific pitch notation: C4 = key 60, B3 one below it, sharps as #, flats as b. */
 public final class NoteName {
-    private static final String[] SHARP = {"C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"};
+    private static final Spelling IN_C = Spelling.of(Tonic.of(0), Scales.named("chromatic"));
     private static final int[] LETTER_KEYS = {9, 11, 0, 2, 4, 5, 7};
 
     private NoteName() {}
 
     /** The name of a key with its octave, for example {@code C#4} for 61. */
     public static String of(int key) {
-        return pitchClass(key) + (Math.floorDiv(key, 12) - 1);
+        return IN_C.name(key);
     }
 
     /** The name of a key without octave. */
     public static String pitchClass(int key) {
-        return SHARP[Math.floorMod(key, 12)];
+        return IN_C.pitchClass(key);
     }
 
     /**
@@ -35,21 +35,6 @@ public final class NoteName {
             throw wrong(name, e);
         }
         throw wrong(name, null);
-    }
-
-    /**
-     * The pitch class of a name without octave.
-     *
-     * @param name for example {@code A}, {@code F#}, {@code Bb}
-     * @return 0..11, 0 = C
-     * @throws IllegalArgumentException when it is none
-     */
-    public static int parsePitchClass(String name) {
-        int end = accidentalsEnd(name);
-        if (end != name.length()) {
-            throw new IllegalArgumentException("key '" + name + "' (a note without octave): write it like A, F# or Bb");
-        }
-        return Math.floorMod(letterKey(name, end), 12);
     }
 
     private static int accidentalsEnd(String name) {

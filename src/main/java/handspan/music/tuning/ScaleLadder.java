@@ -8,6 +8,11 @@ import java.util.List;
  * reach to the ends of the range and beyond.
  */
 public final class ScaleLadder {
+    private static final double TOLERANCE = 1e-9;
+
+    /** Half a semitone, in key numbers; a hair less, so that a note half-way between two keys belongs to neither. */
+    private static final double QUARTER_TONE = 0.5 - TOLERANCE;
+
     private final double[] keys;
     private final int[] degrees;
     private final int[] octaves;
@@ -19,34 +24,60 @@ public final class ScaleLadder {
     }
 
     /**
-     * The notes from a low key to a high one, both included.
+     * The notes of a range, those at its ends included.
      *
-     * @param scale steps in cents
-     * @param tonic pitch class of the first degree, 0 = C
-     * @param lowKey low end
-     * @param highKey high end
      * @throws IllegalArgumentException when no note of the scale lies in the range
      */
-    public static ScaleLadder of(Scale scale, int tonic, double lowKey, double highKey) {
-        List<double[]> notes = new ArrayList<>();
-        double tolerance = 1e-9;
-        for (int octave = -2; octave <= 10; octave++) {
-            double base = tonic + 12.0 * (octave + 1);
-            for (int degree = 0; degree < scale.stepsCents().size(); degree++) {
-                double key = base + scale.stepsCents().get(degree) / ReferencePitch.CENTS_PER_KEY;
-                if (key >= lowKey - tolerance && key <= highKey + tolerance) {
-                    notes.add(new double[] {key, degree + 1, octave});
-                }
-            }
-        }
+    public static ScaleLadder of(Scale scale, Temperament temperament, Tonic tonic, PitchRange range) {
+        return of(
+                scale,
+                temperament,
+                tonic,
+                tuned(scale, temperament, tonic, range.lowKey()),
+                tuned(scale, temperament, tonic, range.highKey()));
+    }
+
+    static ScaleLadder of(Scale scale, Temperament temperament, Tonic tonic, double low, double high) {
+        List<double[]> notes = notes(scale, temperament, tonic).stream()
+                .filter(note -> note[0] >= low - TOLERANCE && note[0] <= high + TOLERANCE)
+                .toList();
         if (notes.isEmpty()) {
             throw new IllegalArgumentException(
-                    "no note of " + scale.name() + " lies from key " + lowKey + " to " + highKey + ": widen the range");
+                    "no note of " + scale.name() + " lies from key " + low + " to " + high + ": widen the range");
         }
         return new ScaleLadder(
                 notes.stream().mapToDouble(n -> n[0]).toArray(),
                 notes.stream().mapToInt(n -> (int) n[1]).toArray(),
                 notes.stream().mapToInt(n -> (int) n[2]).toArray());
+    }
+
+    /**
+     * Where the end of a range lies that is given as a key: at the note of the scale that is meant, if one is nearer
+     * than a quarter tone, else where twelve-tone equal temperament has the key.
+     */
+    static double tuned(Scale scale, Temperament temperament, Tonic tonic, int key) {
+        double nearest = key;
+        double away = QUARTER_TONE;
+        for (double[] note : notes(scale, temperament, tonic)) {
+            if (Math.abs(note[0] - key) < away) {
+                away = Math.abs(note[0] - key);
+                nearest = note[0];
+            }
+        }
+        return nearest;
+    }
+
+    /** Key, degree and octave of each note, from below the lowest key to above the highest. */
+    private static List<double[]> notes(Scale scale, Temperament temperament, Tonic tonic) {
+        List<Double> steps = scale.stepsCents(temperament);
+        List<double[]> notes = new ArrayList<>();
+        for (int octave = -2; octave <= 10; octave++) {
+            double base = tonic.pitchClass() + 12.0 * (octave + 1);
+            for (int degree = 0; degree < steps.size(); degree++) {
+                notes.add(new double[] {base + steps.get(degree) / ReferencePitch.CENTS_PER_KEY, degree + 1, octave});
+            }
+        }
+        return notes;
     }
 
     /** How many notes. */
@@ -67,6 +98,18 @@ public final class ScaleLadder {
     /** Octave of the tonic below a note; C4 = octave 4. */
     public int octave(int note) {
         return octaves[note];
+    }
+
+    /**
+     * What a note is called, with its octave. Where the scale does not follow the twelve usual notes, and so has no
+     * letters of its own, cents off the nearest of them are added: {@code E4-50}.
+     *
+     * @param spelling of the key
+     * @param shiftKeys what transposition and trim add
+     */
+    public String name(int note, Spelling spelling, double shiftKeys, boolean withCents) {
+        double key = keys[note] + shiftKeys;
+        return spelling.name(Spelling.nearest(key)) + (withCents ? Spelling.centsOff(key) : "");
     }
 
     /** Key number half-way between a note and the next higher one. */

@@ -6,8 +6,12 @@ import java.util.Locale;
 public enum Snap {
     /** Not at all. */
     FREE,
+    /** Pitch is drawn towards the nearest note of the scale by a strength, and can pass between notes. */
+    PULL,
     /** Only the notes of the scale sound. */
-    STEPS;
+    STEPS,
+    /** When the hand comes to rest its place becomes the nearest note of the scale; from there pitch is free. */
+    ONSET;
 
     /** The word on the command line and in files. */
     public String word() {
@@ -25,6 +29,6 @@ public enum Snap {
                 return snap;
             }
         }
-        throw new IllegalArgumentException("snap '" + word + "' (free, steps): name one of these");
+        throw new IllegalArgumentException("snap '" + word + "' (free, pull, steps, onset): name one of these");
     }
 }

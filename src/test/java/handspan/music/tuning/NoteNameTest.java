@@ -62,7 +62,7 @@ class NoteNameTest {
     @ParameterizedTest
     @CsvSource({"C, 0", "c#, 1", "Db, 1", "A, 9", "Bb, 10", "B, 11", "b, 11", "Cb, 11", "B#, 0"})
     void aNoteWithoutOctaveIsAPitchClass(String name, int pitchClass) {
-        assertEquals(pitchClass, NoteName.parsePitchClass(name));
+        assertEquals(pitchClass, Tonic.parse(name).pitchClass());
     }
 
     @Test
@@ -75,6 +75,6 @@ class NoteNameTest {
     @ParameterizedTest
     @ValueSource(strings = {"A4", "", "H", "major"})
     void aPitchClassHasNoOctave(String name) {
-        assertThrows(IllegalArgumentException.class, () -> NoteName.parsePitchClass(name));
+        assertThrows(IllegalArgumentException.class, () -> Tonic.parse(name));
     }
 }

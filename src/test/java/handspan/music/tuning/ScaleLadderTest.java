@@ -33,21 +33,35 @@ class ScaleLadderTest {
     void theLadderHoldsTheScalesNotesFromEndToEnd() {
         assertEquals(
                 "A3.1.3 C4.2.3 D4.3.3 E4.4.3 G4.5.3 A4.1.4",
-                names(ScaleLadder.of(Scales.named("minor-pentatonic"), A, 57, 69)));
-        assertEquals("B3.7.3 C4.1.4 D4.2.4 E4.3.4", names(ScaleLadder.of(Scales.named("major"), C, 59, 65 - 1)));
+                names(ScaleLadder.of(Scales.named("minor-pentatonic"), EqualDivision.TWELVE, Tonic.of(A), 57, 69)));
+        assertEquals(
+                "B3.7.3 C4.1.4 D4.2.4 E4.3.4",
+                names(ScaleLadder.of(Scales.named("major"), EqualDivision.TWELVE, Tonic.of(C), 59, 65 - 1)));
     }
 
     @Test
     void bothEndsOfTheRangeBelongToIt() {
-        assertEquals(128, ScaleLadder.of(Scales.named("chromatic"), C, 0, 127).size());
-        assertEquals(25, ScaleLadder.of(Scales.named("chromatic"), A, 57, 81).size());
-        assertEquals(1, ScaleLadder.of(UNEVEN, C, 60, 60).size());
-        assertEquals(1, ScaleLadder.of(UNEVEN, C, 61.5, 61.5).size());
+        assertEquals(
+                128,
+                ScaleLadder.of(Scales.named("chromatic"), EqualDivision.TWELVE, Tonic.of(C), 0, 127)
+                        .size());
+        assertEquals(
+                25,
+                ScaleLadder.of(Scales.named("chromatic"), EqualDivision.TWELVE, Tonic.of(A), 57, 81)
+                        .size());
+        assertEquals(
+                1,
+                ScaleLadder.of(UNEVEN, EqualDivision.TWELVE, Tonic.of(C), 60, 60)
+                        .size());
+        assertEquals(
+                1,
+                ScaleLadder.of(UNEVEN, EqualDivision.TWELVE, Tonic.of(C), 61.5, 61.5)
+                        .size());
     }
 
     @Test
     void notesMeetHalfWay() {
-        ScaleLadder ladder = ScaleLadder.of(UNEVEN, C, 60, 72);
+        ScaleLadder ladder = ScaleLadder.of(UNEVEN, EqualDivision.TWELVE, Tonic.of(C), 60, 72);
         assertEquals(60.75, ladder.upperBoundary(0), EXACT);
         assertEquals(64.25, ladder.upperBoundary(1), EXACT);
         assertEquals(64.25, ladder.lowerBoundary(2), EXACT);
@@ -60,7 +74,7 @@ class ScaleLadderTest {
     @ParameterizedTest
     @CsvSource({"chromatic", "blues", "harmonic-minor", "major-pentatonic"})
     void everyPitchBelongsToTheNoteNearestToIt(String scale) {
-        ScaleLadder ladder = ScaleLadder.of(Scales.named(scale), A, 45, 81);
+        ScaleLadder ladder = ScaleLadder.of(Scales.named(scale), EqualDivision.TWELVE, Tonic.of(A), 45, 81);
         for (double key = 40.013; key < 90; key += 0.037) {
             int nearest = 0;
             for (int i = 1; i < ladder.size(); i++) {
@@ -76,18 +90,100 @@ class ScaleLadderTest {
     @ParameterizedTest
     @CsvSource({"chromatic, 1", "harmonic-minor, 1", "whole-tone, 2", "minor-pentatonic, 2", "octatonic, 1"})
     void theNarrowestCellReachesHalfTheSmallestGapToEitherSide(String scale, double semitones) {
-        assertEquals(semitones, ScaleLadder.of(Scales.named(scale), A, 45, 81).narrowestCell(), EXACT);
+        assertEquals(
+                semitones,
+                ScaleLadder.of(Scales.named(scale), EqualDivision.TWELVE, Tonic.of(A), 45, 81)
+                        .narrowestCell(),
+                EXACT);
     }
 
     @Test
     void unevenCellsCountByTheirShorterSide() {
-        assertEquals(1.5, ScaleLadder.of(UNEVEN, C, 60, 72).narrowestCell(), EXACT);
-        assertEquals(5, ScaleLadder.of(UNEVEN, C, 67, 72).narrowestCell(), EXACT);
-        assertEquals(Double.POSITIVE_INFINITY, ScaleLadder.of(UNEVEN, C, 60, 61).narrowestCell());
+        assertEquals(
+                1.5,
+                ScaleLadder.of(UNEVEN, EqualDivision.TWELVE, Tonic.of(C), 60, 72)
+                        .narrowestCell(),
+                EXACT);
+        assertEquals(
+                5,
+                ScaleLadder.of(UNEVEN, EqualDivision.TWELVE, Tonic.of(C), 67, 72)
+                        .narrowestCell(),
+                EXACT);
+        assertEquals(
+                Double.POSITIVE_INFINITY,
+                ScaleLadder.of(UNEVEN, EqualDivision.TWELVE, Tonic.of(C), 60, 61)
+                        .narrowestCell());
     }
 
     @Test
     void aRangeWithoutANoteIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> ScaleLadder.of(Scales.named("major-pentatonic"), C, 65, 66));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> ScaleLadder.of(Scales.named("major-pentatonic"), EqualDivision.TWELVE, Tonic.of(C), 65, 66));
+    }
+
+    private static Tuning inD(Temperament temperament, String low, String high) {
+        return new Tuning(
+                "in D",
+                ReferencePitch.A440,
+                temperament,
+                Scales.named("major"),
+                Tonic.parse("D"),
+                new PitchRange(NoteName.parse(low), NoteName.parse(high), Direction.HIGH_FAR, 0),
+                Snapping.of(Snap.FREE),
+                0,
+                0);
+    }
+
+    /** The just fifth is 702 cents, the major third 386 (Ellis 1885): F# is 14 cents below, A 2 above the keys. */
+    @Test
+    void theEndsOfARangeStandAtTheNotesAsTheyAreTuned() {
+        Tuning just = inD(new JustIntonation(), "F#4", "A5");
+        assertEquals(62 + 3.86314, just.ladder().key(0), 1e-5);
+        assertEquals(just.ladder().key(0), just.curve().key(0), EXACT);
+        assertEquals(74 + 7.01955, just.curve().key(1), 1e-5);
+        assertEquals(just.curve().key(1), just.ladder().key(just.ladder().size() - 1), EXACT);
+        assertEquals("F#4", just.noteName(just.ladder(), 0));
+    }
+
+    /** An end that is no note of the scale stays at its key: F4 in D major. */
+    @Test
+    void anEndThatIsNoNoteOfTheScaleStaysAtItsKey() {
+        Tuning just = inD(new JustIntonation(), "F4", "A5");
+        assertEquals(65, just.curve().key(0), EXACT);
+        assertEquals(65.86314, just.ladder().key(0), 1e-5);
+    }
+
+    /** In 19 equal steps C# and Db are two notes; all nineteen have names that tell them apart. */
+    @Test
+    void nineteenNotesHaveNineteenNames() {
+        Tuning tuning = new Tuning(
+                "nineteen",
+                ReferencePitch.A440,
+                new EqualDivision(19),
+                Scales.named("chromatic"),
+                Tonic.parse("C"),
+                new PitchRange(60, 71, Direction.HIGH_FAR, 0),
+                Snapping.of(Snap.FREE),
+                0,
+                0);
+        ScaleLadder ladder = tuning.ladder();
+        assertEquals(18, ladder.size());
+        assertEquals("C4", tuning.noteName(ladder, 0));
+        assertEquals("C#4-37", tuning.noteName(ladder, 1));
+        assertEquals(
+                18,
+                java.util.stream.IntStream.range(0, ladder.size())
+                        .mapToObj(note -> tuning.noteName(ladder, note))
+                        .distinct()
+                        .count());
+    }
+
+    /** D4 to A4 as 12 sees it; what sounds is a tone higher and 5 cents more. */
+    @Test
+    void namesAreThoseThatSound() {
+        Tuning moved = inD(EqualDivision.TWELVE, "D4", "A4").shifted(2, 5);
+        assertEquals("E4", moved.noteName(moved.ladder(), 0));
+        assertEquals("G#4", moved.noteName(moved.ladder(), 2));
     }
 }
