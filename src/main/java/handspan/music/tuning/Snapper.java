@@ -1,64 +1,39 @@
 package handspan.music.tuning;
 
 /**
- * Draws pitch to the notes of a scale. Decides at readings, sounds at ticks. With {@link Snap#STEPS} a note is left
- * only when the pitch has gone past its boundary by the hysteresis. Owned by one thread.
+ * Draws pitch to the notes of a scale. Decides at readings, sounds at ticks; all pitches are key numbers before
+ * transposition and trim. Pure: time comes with the calls. Owned by one thread.
  */
-public final class Snapper {
-    private final Snap snap;
-    private final ScaleLadder ladder;
-    private final double hysteresisKeys;
-    private int note = -1;
+public sealed interface Snapper permits FreeSnapper, PullSnapper, StepSnapper, OnsetSnapper {
+    /** A snapper of a kind. */
+    static Snapper of(Snapping snapping, ScaleLadder ladder, SnapLimits limits) {
+        return switch (snapping.snap()) {
+            case FREE -> new FreeSnapper();
+            case PULL -> new PullSnapper(snapping.strength01(), ladder, limits);
+            case STEPS -> new StepSnapper(ladder, limits);
+            case ONSET -> new OnsetSnapper(ladder, limits);
+        };
+    }
+
+    /** Takes the pitch of a reading. */
+    void onReading(double key, long timeNanos);
+
+    /** The pitch that sounds for a pitch at or between readings. */
+    double sounding(double key, long timeNanos);
+
+    /** Forgets what it chose: the hand has gone. */
+    void reset();
 
     /**
-     * A snapper.
-     *
-     * @param snap how
-     * @param ladder the notes
-     * @param hysteresisCents half-width of the band around each boundary, 0 or more
+     * Where a pitch is drawn to by itself, with no way there: the note of {@link Snap#STEPS}, part of the way of
+     * {@link Snap#PULL}; free pitch and that of {@link Snap#ONSET}, whose map is bent by the hand's own rests, are left
+     * as they are.
      */
-    public Snapper(Snap snap, ScaleLadder ladder, double hysteresisCents) {
-        this.snap = snap;
-        this.ladder = ladder;
-        this.hysteresisKeys = hysteresisCents / ReferencePitch.CENTS_PER_KEY;
-    }
-
-    /** Takes the pitch of a reading and chooses the note. */
-    public void onReading(double key) {
-        boolean stays = note >= 0
-                && key <= ladder.upperBoundary(note) + hysteresisKeys
-                && key >= ladder.lowerBoundary(note) - hysteresisKeys;
-        if (!stays) {
-            note = ladder.nearest(key);
-        }
-    }
-
-    /** The pitch that sounds for a pitch between readings. */
-    public double sounding(double key) {
-        return snap == Snap.STEPS && note >= 0 ? ladder.key(note) : key;
-    }
-
-    /** Forgets the note; the next reading chooses afresh. */
-    public void reset() {
-        note = -1;
-    }
-
-    /**
-     * Half-width of the hysteresis at which a hand resting exactly on a boundary switches less than once a minute.
-     *
-     * <p>Rice's formula {@code nu = (1 / 2 pi) (sv / sx) exp(-h^2 / (2 sx^2))} solved for h, with sv the rms finite
-     * difference of the smoothed pitch times the rate of decisions. Source: S. O. Rice, Mathematical analysis of random
-     * noise, Bell Syst. Tech. J. 23-24 (1944-45), sections 3.3 and 3.4. For a one-pole of share a over white noise the
-     * finite difference is {@code sx sqrt(2 a)} (closed form).
-     *
-     * @param jitterCents wobble of a still hand after smoothing, rms
-     * @param share01 share of the one-pole
-     * @param ratePerS decisions a second
-     * @return cents
-     */
-    public static double hysteresisCents(double jitterCents, double share01, double ratePerS) {
-        double perSecond = 1.0 / 60;
-        double crossings = Math.sqrt(2 * share01) * ratePerS / (2 * Math.PI);
-        return crossings <= perSecond ? 0 : jitterCents * Math.sqrt(2 * Math.log(crossings / perSecond));
+    static double drawn(Snapping snapping, ScaleLadder ladder, double key) {
+        return switch (snapping.snap()) {
+            case FREE, ONSET -> key;
+            case PULL -> key + snapping.strength01() * (ladder.key(ladder.nearest(key)) - key);
+            case STEPS -> ladder.key(ladder.nearest(key));
+        };
     }
 }

@@ -10,20 +10,25 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SnapperTest {
-    private static final ScaleLadder CHROMATIC = ScaleLadder.of(Scales.named("chromatic"), 9, 57, 81);
+    private static final ScaleLadder CHROMATIC =
+            ScaleLadder.of(Scales.named("chromatic"), EqualDivision.TWELVE, Tonic.of(9), 57, 81);
 
     private static final double JITTER_CENTS = 10;
 
     private static final double EXACT = 1e-12;
 
+    private static Snapper snapper(Snap snap, double hysteresisCents) {
+        return Snapper.of(Snapping.of(snap), CHROMATIC, new SnapLimits(0, hysteresisCents));
+    }
+
     private static double after(Snapper snapper, double key) {
-        snapper.onReading(key);
-        return snapper.sounding(key);
+        snapper.onReading(key, 0);
+        return snapper.sounding(key, 0);
     }
 
     @Test
     void aNoteIsHeldThroughTheBandAndLeftBeyondIt() {
-        Snapper snapper = new Snapper(Snap.STEPS, CHROMATIC, 20);
+        Snapper snapper = snapper(Snap.STEPS, 20);
         assertEquals(69, after(snapper, 69.1), EXACT);
         assertEquals(69, after(snapper, 69.6), EXACT);
         assertEquals(69, after(snapper, 69.6999), EXACT);
@@ -35,7 +40,7 @@ class SnapperTest {
 
     @Test
     void aLongWayGoesStraightToTheNoteThere() {
-        Snapper snapper = new Snapper(Snap.STEPS, CHROMATIC, 20);
+        Snapper snapper = snapper(Snap.STEPS, 20);
         assertEquals(60, after(snapper, 60.2), EXACT);
         assertEquals(77, after(snapper, 76.6), EXACT);
         assertEquals(57, after(snapper, 40), EXACT);
@@ -44,24 +49,24 @@ class SnapperTest {
 
     @Test
     void freePitchSoundsAsItIs() {
-        Snapper snapper = new Snapper(Snap.FREE, CHROMATIC, 20);
+        Snapper snapper = snapper(Snap.FREE, 20);
         assertEquals(69.37, after(snapper, 69.37), EXACT);
     }
 
     @Test
     void betweenReadingsTheChosenNoteSoundsOn() {
-        Snapper snapper = new Snapper(Snap.STEPS, CHROMATIC, 0);
-        assertEquals(64.3, snapper.sounding(64.3), EXACT, "no note yet");
-        snapper.onReading(64.3);
-        assertEquals(64, snapper.sounding(65.9), EXACT);
+        Snapper snapper = snapper(Snap.STEPS, 0);
+        assertEquals(64.3, snapper.sounding(64.3, 0), EXACT, "no note yet");
+        snapper.onReading(64.3, 0);
+        assertEquals(64, snapper.sounding(65.9, 0), EXACT);
         snapper.reset();
-        assertEquals(65.9, snapper.sounding(65.9), EXACT);
+        assertEquals(65.9, snapper.sounding(65.9, 0), EXACT);
         assertEquals(66, after(snapper, 65.9), EXACT);
     }
 
     @Test
     void afterAResetTheNearestNoteIsChosenAfresh() {
-        Snapper snapper = new Snapper(Snap.STEPS, CHROMATIC, 30);
+        Snapper snapper = snapper(Snap.STEPS, 30);
         assertEquals(69, after(snapper, 69.1), EXACT);
         assertEquals(69, after(snapper, 69.7), EXACT);
         snapper.reset();
@@ -75,7 +80,7 @@ class SnapperTest {
     @ParameterizedTest
     @CsvSource({"10, 0.25, 50", "4.2, 0.1, 100", "21, 0.48, 18"})
     void theHysteresisLetsOneCrossingAMinuteThrough(double jitterCents, double share, double ratePerS) {
-        double h = Snapper.hysteresisCents(jitterCents, share, ratePerS);
+        double h = SnapLimits.hysteresisCents(jitterCents, share, ratePerS);
         double velocity = Math.sqrt(2 * share) * jitterCents * ratePerS;
         double perSecond = velocity / jitterCents / (2 * Math.PI) * Math.exp(-h * h / (2 * jitterCents * jitterCents));
         assertEquals(1, 60 * perSecond, 1e-9);
@@ -83,15 +88,15 @@ class SnapperTest {
 
     @Test
     void whatHardlyEverCrossesNeedsNoHysteresis() {
-        assertEquals(0, Snapper.hysteresisCents(JITTER_CENTS, 1e-6, 10), 0);
-        assertEquals(0, Snapper.hysteresisCents(0, 0.25, 50), 0);
+        assertEquals(0, SnapLimits.hysteresisCents(JITTER_CENTS, 1e-6, 10), 0);
+        assertEquals(0, SnapLimits.hysteresisCents(0, 0.25, 50), 0);
     }
 
     /** A hundred minutes of a hand resting exactly on a boundary; the shares are those of 60 ms of lag and of less. */
     @ParameterizedTest(name = "{0} readings a second, share {1}")
     @CsvSource({"18, 0.48", "50, 0.25", "50, 0.6", "100, 0.14"})
     void aHandOnABoundarySwitchesLessThanOnceAMinute(double ratePerS, double share) {
-        double h = Snapper.hysteresisCents(JITTER_CENTS, share, ratePerS);
+        double h = SnapLimits.hysteresisCents(JITTER_CENTS, share, ratePerS);
         double perMinute = switchesPerMinute(h, ratePerS, share);
         assertTrue(perMinute <= 1, perMinute + " a minute");
         assertTrue(perMinute > 0.1, "more hysteresis than it takes: " + perMinute + " a minute");
@@ -101,7 +106,7 @@ class SnapperTest {
 
     private static double switchesPerMinute(double hysteresisCents, double ratePerS, double share) {
         Random random = new Random(51);
-        Snapper snapper = new Snapper(Snap.STEPS, CHROMATIC, hysteresisCents);
+        Snapper snapper = snapper(Snap.STEPS, hysteresisCents);
         int minutes = 100;
         // a one-pole passes white noise of 1 as sqrt(a / (2 - a))
         double inCents = JITTER_CENTS / Math.sqrt(share / (2 - share));
