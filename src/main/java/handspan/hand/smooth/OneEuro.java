@@ -9,8 +9,8 @@ package handspan.hand.smooth;
  * against the last output. Owned by one thread.
  */
 public final class OneEuro {
-    private final double minCutoffHz;
-    private final double betaHzPerMmPerS;
+    private double minCutoffHz;
+    private double betaHzPerMmPerS;
     private final double speedCutoffHz;
     private final OnePole position = new OnePole();
     private final OnePole speed = new OnePole();
@@ -23,10 +23,7 @@ public final class OneEuro {
      * @param speedCutoffHz cut-off of the speed, above 0
      */
     public OneEuro(double minCutoffHz, double betaHzPerMmPerS, double speedCutoffHz) {
-        if (!(minCutoffHz > 0) || !(betaHzPerMmPerS >= 0) || !(speedCutoffHz > 0)) {
-            throw new IllegalArgumentException("cut-offs " + minCutoffHz + " and " + speedCutoffHz
-                    + " Hz (above 0), beta " + betaHzPerMmPerS + " Hz per mm/s (0 or more)");
-        }
+        check(minCutoffHz, betaHzPerMmPerS, speedCutoffHz);
         this.minCutoffHz = minCutoffHz;
         this.betaHzPerMmPerS = betaHzPerMmPerS;
         this.speedCutoffHz = speedCutoffHz;
@@ -40,12 +37,31 @@ public final class OneEuro {
      * @return smoothed position in mm
      */
     public double next(double inputMm, double intervalS) {
+        return next(inputMm, intervalS, 0);
+    }
+
+    /** The same with a cut-off raised by so much, Hz, for a reason that this filter does not know. */
+    double next(double inputMm, double intervalS, double raisedHz) {
         if (!position.hasValue()) {
             speed.next(0, speedCutoffHz, intervalS);
             return position.next(inputMm, minCutoffHz, intervalS);
         }
         double v = speed.next((inputMm - position.value()) / intervalS, speedCutoffHz, intervalS);
-        return position.next(inputMm, minCutoffHz + betaHzPerMmPerS * Math.abs(v), intervalS);
+        return position.next(inputMm, minCutoffHz + betaHzPerMmPerS * Math.abs(v) + raisedHz, intervalS);
+    }
+
+    /** Goes on with other settings, from where it is; checked as at the start. */
+    void use(double newMinCutoffHz, double newBetaHzPerMmPerS) {
+        check(newMinCutoffHz, newBetaHzPerMmPerS, speedCutoffHz);
+        minCutoffHz = newMinCutoffHz;
+        betaHzPerMmPerS = newBetaHzPerMmPerS;
+    }
+
+    private static void check(double minCutoffHz, double betaHzPerMmPerS, double speedCutoffHz) {
+        if (!(minCutoffHz > 0) || !(betaHzPerMmPerS >= 0) || !(speedCutoffHz > 0)) {
+            throw new IllegalArgumentException("cut-offs " + minCutoffHz + " and " + speedCutoffHz
+                    + " Hz (above 0), beta " + betaHzPerMmPerS + " Hz per mm/s (0 or more)");
+        }
     }
 
     /** Forgets all; the next reading is taken as it is. */
