@@ -1,5 +1,6 @@
 package handspan.room;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -17,6 +18,7 @@ import java.util.OptionalInt;
  * @param peak highest steady reading on the way here from the hold before, in the sensor's physical unit, where it was
  *     watched: shows that a sensor folded over on the way
  * @param step in which the sensor counts, physical unit; 0 where none was seen
+ * @param target what kind of hold was reached for, where it was a reach; its distance or note is that of the place
  */
 public record Hold(
         StepKind kind,
@@ -28,7 +30,8 @@ public record Hold(
         OptionalDouble mm,
         OptionalInt key,
         OptionalDouble peak,
-        double step) {
+        double step,
+        Optional<StepKind> target) {
     /** Checks that the figures are numbers. */
     public Hold {
         if (!Double.isFinite(physical)
@@ -68,24 +71,45 @@ public record Hold(
                 OptionalDouble.empty(),
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
-                0);
+                0,
+                Optional.empty());
     }
 
     /** The same hold at a distance by ruler. */
     public Hold at(double rulerMm) {
         return new Hold(
-                kind, hand, physical, standardUncertainty, noise, count, OptionalDouble.of(rulerMm), key, peak, step);
+                kind,
+                hand,
+                physical,
+                standardUncertainty,
+                noise,
+                count,
+                OptionalDouble.of(rulerMm),
+                key,
+                peak,
+                step,
+                target);
     }
 
     /** The same hold where a note shall be. */
     public Hold on(int noteKey) {
         return new Hold(
-                kind, hand, physical, standardUncertainty, noise, count, mm, OptionalInt.of(noteKey), peak, step);
+                kind,
+                hand,
+                physical,
+                standardUncertainty,
+                noise,
+                count,
+                mm,
+                OptionalInt.of(noteKey),
+                peak,
+                step,
+                target);
     }
 
     /** The same hold, asked for at a place by a ruler or for a note, as far as the step had one. */
     public Hold asked(OptionalDouble rulerMm, OptionalInt noteKey) {
-        return new Hold(kind, hand, physical, standardUncertainty, noise, count, rulerMm, noteKey, peak, step);
+        return new Hold(kind, hand, physical, standardUncertainty, noise, count, rulerMm, noteKey, peak, step, target);
     }
 
     /** The same hold, with the highest reading on the way to it. */
@@ -100,11 +124,18 @@ public record Hold(
                 mm,
                 key,
                 OptionalDouble.of(peakOnTheWay),
-                step);
+                step,
+                target);
     }
 
     /** The same hold, by a sensor that counts in steps. */
     public Hold inSteps(double sensorStep) {
-        return new Hold(kind, hand, physical, standardUncertainty, noise, count, mm, key, peak, sensorStep);
+        return new Hold(kind, hand, physical, standardUncertainty, noise, count, mm, key, peak, sensorStep, target);
+    }
+
+    /** The same hold, as a reach for a place that was held before. */
+    public Hold reaching(StepKind place) {
+        return new Hold(
+                kind, hand, physical, standardUncertainty, noise, count, mm, key, peak, step, Optional.of(place));
     }
 }

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param pitch the pitch hand
  * @param level the level hand; null when there is none
  * @param holds what was captured, in order
+ * @param aim how well the player reaches for a place unaided
  */
 public record Room(
         String name,
@@ -26,13 +27,27 @@ public record Room(
         double ratePerS,
         HandSetup pitch,
         @Nullable HandSetup level,
-        List<Hold> holds) {
+        List<Hold> holds,
+        Aim aim) {
     /** Copies the holds, checks the rate. */
     public Room {
         holds = List.copyOf(holds);
         if (!(ratePerS > 0 && ratePerS <= 10_000)) {
             throw new IllegalArgumentException("rate of " + ratePerS + " readings a second (above 0, at most 10000)");
         }
+    }
+
+    /** A room whose player's aim has not been measured. */
+    public Room(
+            String name,
+            String calibratedAt,
+            Instrument instrument,
+            Air air,
+            double ratePerS,
+            HandSetup pitch,
+            @Nullable HandSetup level,
+            List<Hold> holds) {
+        this(name, calibratedAt, instrument, air, ratePerS, pitch, level, holds, Aim.ASSUMED);
     }
 
     /** The sensor of a hand, in this room's air. */
@@ -42,6 +57,11 @@ public record Room(
 
     /** The same room on a night with other air. */
     public Room in(Air other) {
-        return new Room(name, calibratedAt, instrument, other, ratePerS, pitch, level, holds);
+        return new Room(name, calibratedAt, instrument, other, ratePerS, pitch, level, holds, aim);
+    }
+
+    /** The same room with another aim. */
+    public Room with(Aim other) {
+        return new Room(name, calibratedAt, instrument, air, ratePerS, pitch, level, holds, other);
     }
 }

@@ -137,11 +137,22 @@ public final class Simulation implements Replay.TimedBytes {
             case COVERED -> Cue.Kind.COVERED;
             case RULER -> Cue.Kind.RULER;
             case NOTE -> Cue.Kind.PLACE;
+            case AIM -> Cue.Kind.REACH;
         };
-        if (step.kind() == StepKind.NOTE) {
+        return kind.hasDistance() ? Cue.at(kind, hand, placeMm(step)) : Cue.of(kind, hand);
+    }
+
+    /** Where the pitch hand truly means to go in a step that names a place, or reaches for one. */
+    private double placeMm(Step step) {
+        Stage stage = instrument.player().stage(PlayerHand.PITCH);
+        return switch (step.reach().map(Step.Reach::target).orElse(step.kind())) {
+            case NEAR -> stage.nearMm();
+            case MID -> stage.midMm();
+            case FAR -> stage.farMm();
+            case RULER -> step.mm().orElseThrow();
             // this player hears two octaves from A3 over the whole stage
-            return Cue.at(kind, hand, mm((step.key().orElseThrow() - LOWEST_HEARD) / HEARD_SPAN));
-        }
-        return step.kind() == StepKind.RULER ? Cue.at(kind, hand, step.mm().orElseThrow()) : Cue.of(kind, hand);
+            case NOTE -> mm((step.key().orElseThrow() - LOWEST_HEARD) / HEARD_SPAN);
+            case REST, OPEN, COVERED, AIM -> throw new IllegalStateException("step " + step.id() + " names no place");
+        };
     }
 }

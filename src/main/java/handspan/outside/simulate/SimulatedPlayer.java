@@ -25,7 +25,7 @@ public final class SimulatedPlayer {
     private final SimulatedHand levelHand;
     private final Stage pitchStage;
     private final Stage levelStage;
-    private final double aimMm;
+    private double aimMm;
     private final Random random;
 
     /**
@@ -40,6 +40,15 @@ public final class SimulatedPlayer {
         pitchHand = new SimulatedHand(hands, Seeds.of(seed, "pitch hand"));
         levelHand = new SimulatedHand(hands, Seeds.of(seed, "level hand"));
         random = Seeds.random(seed, "player");
+    }
+
+    /**
+     * From now on this player reaches better, or worse.
+     *
+     * @param rmsMm rms error of unaided reaches, 0..100 mm
+     */
+    public synchronized void aimWithin(double rmsMm) {
+        aimMm = Allowed.within("aim", rmsMm, 0, 100, "mm");
     }
 
     /** One of the two hands. */

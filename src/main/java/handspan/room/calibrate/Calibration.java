@@ -20,8 +20,9 @@ import org.jspecify.annotations.Nullable;
  * next. Pure: time comes with the readings. Owned by one thread.
  *
  * <p>States: asking step 0 .. asking step n-1, then done. A captured hold moves one on, {@link #undo} one back; so does
- * the hand itself by dipping twice. After each asking there is a moment in which nothing is judged; then, while the
- * hand is still where it should be, the time that remains is told.
+ * the hand itself by dipping twice. A reach that ends at the place of another is asked for again. After each asking
+ * there is a moment in which nothing is judged; then, while the hand is still where it should be, the time that remains
+ * is told.
  */
 public final class Calibration {
     private static final long UNKNOWN = Long.MIN_VALUE;
@@ -42,6 +43,7 @@ public final class Calibration {
     private final List<CalibrationEvent> events = new ArrayList<>();
     private long readyNanos = UNKNOWN;
     private long judgedNanos;
+    private final ReachJudge reaches;
     private final Reminders reminders = new Reminders();
     private final Countdown countdown = new Countdown();
 
@@ -66,11 +68,12 @@ public final class Calibration {
             HoldRules rules) {
         this.plan = plan;
         this.rules = rules;
+        this.reaches = new ReachJudge(plan, pitch, pitchSensor);
         hands.put(HandRole.PITCH, new HandWatch(shape.indexOf(pitch.channel()), pitchSensor, rules));
         if (level != null && levelSensor != null) {
             hands.put(HandRole.LEVEL, new HandWatch(shape.indexOf(level.channel()), levelSensor, rules));
         }
-        hands.values().forEach(hand -> hand.begin(rules.forStep(step().kind())));
+        hands.values().forEach(hand -> hand.begin(rules.forStep(step())));
         events.add(new CalibrationEvent.Asked(step(), rules.readySeconds()));
     }
 
@@ -108,7 +111,12 @@ public final class Calibration {
             capture(new Captures.Captured(step, Optional.empty(), Optional.empty()), hand, timeNanos);
             return;
         }
-        HoldJudge.Verdict verdict = hand.judge(done.lastOf(step.hand()), timeNanos);
+        HoldJudge.Verdict verdict = reaches.judge(step, hand.judge(done.lastOf(step.hand()), timeNanos), done.holds());
+        if (verdict.why() == HoldJudge.Why.ELSEWHERE) {
+            events.add(new CalibrationEvent.NotYet(step, verdict.reason()));
+            startStep();
+            return;
+        }
         if (verdict.held().isEmpty()) {
             reminders.onVerdict(step, verdict, timeNanos).ifPresent(events::add);
             return;
@@ -134,7 +142,7 @@ public final class Calibration {
         countdown.clear();
         readyNanos = UNKNOWN;
         if (!isDone()) {
-            hands.values().forEach(hand -> hand.begin(rules.forStep(step().kind())));
+            hands.values().forEach(hand -> hand.begin(rules.forStep(step())));
             events.add(new CalibrationEvent.Asked(step(), rules.readySeconds()));
         }
     }

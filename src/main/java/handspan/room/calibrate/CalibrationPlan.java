@@ -8,8 +8,10 @@ import handspan.number.units.Figures;
 import handspan.room.HandRole;
 import handspan.room.StepKind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 
 /**
  * The steps of a calibration as data.
@@ -25,6 +27,15 @@ public record CalibrationPlan(List<Step> steps) {
 
     /** Fewest where pitch is played by light: three more than a level takes, because nothing tells its shape. */
     public static final int FEWEST_BY_LIGHT = 6;
+
+    /** Reaches by which an aim is measured. */
+    public static final int REACHES = 10;
+
+    /** Most places among which a player reaches: more lie so close that one is taken for another. */
+    private static final int MOST_TARGETS = 5;
+
+    /** Any will do, as long as it stays the same. */
+    private static final long ORDER_SEED = 20;
 
     /** Copies the steps. */
     public CalibrationPlan {
@@ -80,6 +91,64 @@ public record CalibrationPlan(List<Step> steps) {
             }
         }
         return around(instrument, keys.stream().map(Step::note).toList());
+    }
+
+    /**
+     * The same, and then {@value #REACHES} unaided reaches of the pitch hand for places that it has held by then: up to
+     * five of those by ruler or by ear, spread over the zone; else both ends and half-way between them, which is held
+     * for it. Each place is asked for about as often as the others, never twice in a row, in an order that is the same
+     * each time but looks like none.
+     */
+    public CalibrationPlan withReaches() {
+        List<Step> all = new ArrayList<>(steps);
+        List<Step> places = places();
+        if (places.size() < 2) {
+            throw new IllegalArgumentException("reaches for " + places.size() + " places (at least 2)");
+        }
+        if (places.size() == 2) {
+            Step mid = Step.of(StepKind.MID, HandRole.PITCH);
+            all.add(all.indexOf(places.get(1)) + 1, mid);
+            places = List.of(places.get(0), places.get(1), mid);
+        }
+        List<Step> order = inNoOrder(spread(places), places.get(places.size() - 1));
+        for (int i = 0; i < order.size(); i++) {
+            all.add(Step.aim(i + 1, order.get(i)));
+        }
+        return new CalibrationPlan(all);
+    }
+
+    /** Where the pitch hand holds, in the order of the steps. */
+    private List<Step> places() {
+        return steps.stream()
+                .filter(step -> step.hand() == HandRole.PITCH && step.kind() != StepKind.REST)
+                .toList();
+    }
+
+    private static List<Step> spread(List<Step> places) {
+        if (places.size() <= MOST_TARGETS) {
+            return places;
+        }
+        List<Step> spread = new ArrayList<>();
+        for (int i = 0; i < MOST_TARGETS; i++) {
+            spread.add(places.get((int) Math.round(i * (places.size() - 1) / (MOST_TARGETS - 1.0))));
+        }
+        return spread;
+    }
+
+    /** Rounds through all places, each shuffled; the hand is at the last held place when they begin. */
+    private static List<Step> inNoOrder(List<Step> places, Step last) {
+        Random random = new Random(ORDER_SEED);
+        List<Step> order = new ArrayList<>();
+        Step before = last;
+        while (order.size() < REACHES) {
+            List<Step> round = new ArrayList<>(places);
+            do {
+                Collections.shuffle(round, random);
+            } while (round.get(0).equals(before));
+            order.addAll(round);
+            before = round.get(round.size() - 1);
+        }
+        return order.subList(0, REACHES);
     }
 
     /** Fewest places by ruler or by ear for a pitch sensor. */

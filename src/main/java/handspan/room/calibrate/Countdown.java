@@ -29,6 +29,10 @@ final class Countdown {
      * @param timeNanos not before the last call's
      */
     Optional<CalibrationEvent> at(Step step, HandWatch hand, Optional<SteadyValue> last, long timeNanos) {
+        if (step.kind() == StepKind.AIM) {
+            // a stop is over before a word about it is heard
+            return Optional.empty();
+        }
         boolean counted = countedNanos != UNKNOWN && timeNanos - countedNanos < COUNT_NANOS;
         boolean looked = lookedNanos != UNKNOWN && timeNanos - lookedNanos < Calibration.LOOK_NANOS;
         if (counted || looked) {

@@ -74,7 +74,8 @@ public final class Fit {
                 pitch.setup().orElseThrow(),
                 level == null ? null : level.setup().orElseThrow(),
                 holds);
-        return pitch.byEar().map(heard -> Outcome.of(room, heard)).orElseGet(() -> Outcome.of(room));
+        Room aimed = AimFit.of(room).map(AimFit::aim).map(room::with).orElse(room);
+        return pitch.byEar().map(heard -> Outcome.of(aimed, heard)).orElseGet(() -> Outcome.of(aimed));
     }
 
     private HandFit pitch(ChannelSpec channel) {

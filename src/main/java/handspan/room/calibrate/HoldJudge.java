@@ -22,7 +22,8 @@ final class HoldJudge {
         TOO_FEW,
         MOVING,
         SWINGING,
-        NO_MOVE
+        NO_MOVE,
+        ELSEWHERE
     }
 
     /** What was held. */
@@ -148,7 +149,7 @@ final class HoldJudge {
         return notYet(Why.ARRIVING, "hand just arrived: keep it still");
     }
 
-    private static Verdict notYet(Why why, String reason) {
+    static Verdict notYet(Why why, String reason) {
         return new Verdict(Optional.empty(), why, reason);
     }
 

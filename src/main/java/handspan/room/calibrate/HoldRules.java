@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.room.HandRole;
 import handspan.room.StepKind;
 
 /**
@@ -33,6 +34,12 @@ public record HoldRules(
 
     private static final double LONGEST_SECONDS = 10;
 
+    /** Shortest stop that counts as the end of a reach, s (this project's own choice). */
+    private static final double SHORTEST_STOP_SECONDS = 0.6;
+
+    /** A reach is over when the hand stops for this share of a hold. */
+    private static final double STOP01 = 0.4;
+
     /** Share of the usual move that counts between places that lie close together. */
     private static final double CLOSE01 = 0.4;
 
@@ -52,15 +59,26 @@ public record HoldRules(
     }
 
     /**
-     * The rules for a step. Places by ruler and by ear lie close together: four tenths of the usual move counts there,
-     * for the usual one would be 100 mm before an infrared sensor at 40 cm. Places by ruler are held twice as long: the
-     * slow wander of the hand is what they are uncertain by, and a longer mean leaves less of it.
+     * The rules for a step. Places by ruler and by ear, and half-way, lie close together: four tenths of the usual move
+     * counts there, for the usual one would be 100 mm before an infrared sensor at 40 cm. Places by ruler are held
+     * twice as long: the slow wander of the hand is what they are uncertain by, and a longer mean leaves less of it. A
+     * reach is over as soon as the hand stops: before long it would be corrected.
      */
-    HoldRules forStep(StepKind kind) {
-        if (kind != StepKind.RULER && kind != StepKind.NOTE) {
+    HoldRules forStep(Step step) {
+        boolean close = switch (step.kind()) {
+            case RULER, NOTE, AIM -> true;
+            case MID -> step.hand() == HandRole.PITCH;
+            case REST, NEAR, FAR, OPEN, COVERED -> false;
+        };
+        if (!close) {
             return this;
         }
-        double seconds = kind == StepKind.RULER ? Math.min(LONGEST_SECONDS, 2 * holdSeconds) : holdSeconds;
+        double seconds = holdSeconds;
+        if (step.kind() == StepKind.RULER) {
+            seconds = Math.min(LONGEST_SECONDS, 2 * holdSeconds);
+        } else if (step.kind() == StepKind.AIM) {
+            seconds = Math.max(SHORTEST_STOP_SECONDS, STOP01 * holdSeconds);
+        }
         return new HoldRules(
                 seconds,
                 CLOSE01 * moveNoiseTimes,

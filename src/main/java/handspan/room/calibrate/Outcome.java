@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.room.Aim;
 import handspan.room.Room;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,16 @@ public record Outcome(Optional<Room> room, Optional<ByEar> byEar, List<String> r
     /** Copies the reasons. */
     public Outcome {
         reasons = List.copyOf(reasons);
+    }
+
+    /** Whether reaches have told the player's aim. */
+    public boolean aimMeasured() {
+        return room.filter(made -> made.aim().isMeasured()).isPresent();
+    }
+
+    /** The same with an aim that was known before, where no reaches have told a newer one. */
+    public Outcome knowing(Aim before) {
+        return aimMeasured() ? this : new Outcome(room.map(made -> made.with(before)), byEar, reasons);
     }
 
     static Outcome of(Room room) {

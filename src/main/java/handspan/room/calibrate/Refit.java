@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** A saved room with its ends and its light taken again; how the sensors respond is kept. Pure. */
+/**
+ * A saved room with its ends and its light taken again; how the sensors respond is kept, and the aim where no reaches
+ * were made. Pure.
+ */
 public final class Refit {
     private Refit() {}
 
@@ -78,8 +81,17 @@ public final class Refit {
         HandSetup level = last(holds, StepKind.OPEN)
                 .map(open -> brightened(before.level(), open))
                 .orElse(before.level());
-        return Outcome.of(new Room(
-                name, calibratedAt, before.instrument(), before.air(), before.ratePerS(), pitch, level, holds));
+        Room room = new Room(
+                name,
+                calibratedAt,
+                before.instrument(),
+                before.air(),
+                before.ratePerS(),
+                pitch,
+                level,
+                holds,
+                before.aim());
+        return Outcome.of(AimFit.of(room).map(AimFit::aim).map(room::with).orElse(room));
     }
 
     /** Another brightness shifts the log of the resistance by one amount for all places of the hand. */

@@ -11,14 +11,18 @@ final class Reminders {
     /** Another reason may be told after so long: words and signals one on top of the other are not heard. */
     private static final long NEWS_NANOS = 2 * Nanos.PER_SECOND;
 
+    private static final long UNKNOWN = Long.MIN_VALUE;
+
     private HoldJudge.Why told = HoldJudge.Why.NONE;
     private long toldNanos;
+    private long firstNanos = UNKNOWN;
     private String reason = "";
 
     /** A step is asked for: nothing is wrong yet. */
     void clear() {
         told = HoldJudge.Why.NONE;
         toldNanos = 0;
+        firstNanos = UNKNOWN;
         reason = "";
     }
 
@@ -27,6 +31,11 @@ final class Reminders {
         reason = step.kind() == StepKind.REST
                 ? "a hand, or something else, is still moving there: " + verdict.reason()
                 : verdict.reason();
+        firstNanos = firstNanos == UNKNOWN ? timeNanos : firstNanos;
+        if (step.kind() == StepKind.AIM && timeNanos - firstNanos < NEWS_NANOS) {
+            // the stop is so short that the reach itself fills it
+            return Optional.empty();
+        }
         boolean first = told == HoldJudge.Why.NONE;
         boolean news = verdict.why() != told && verdict.why() != HoldJudge.Why.ARRIVING;
         long pauseNanos = news ? NEWS_NANOS : REMIND_NANOS;

@@ -81,6 +81,20 @@ class SimulatedPlayerTest {
     }
 
     @Test
+    void aPlayerCanBeMadeToReachBetter() {
+        SimulatedPlayer player = player(4);
+        player.aimWithin(2);
+        double[] missMm = new double[2000];
+        for (int i = 0; i < missMm.length; i++) {
+            long arrived = player.react(Cue.at(Cue.Kind.REACH, PlayerHand.PITCH, 300), s(3.0 * i));
+            missMm[i] = player.hand(PlayerHand.PITCH).intendedMm(arrived) - 300;
+        }
+        // four standard errors of an rms of 2000 values: 2/sqrt(4000) * 4
+        assertEquals(2, Series.rms(missMm), 0.13);
+        assertThrows(IllegalArgumentException.class, () -> player.aimWithin(-1));
+    }
+
+    @Test
     void aPassageVisitsItsNotesAndTheLevelBreathes() {
         SimulatedPlayer player = player(5);
         List<PassageNote> notes = player.improvise(40);
