@@ -10,12 +10,13 @@ import java.util.List;
 /**
  * What can be promised of one note of a tuning.
  *
+ * @param name of the note as it sounds, with its octave
  * @param keyNumber of the note, before transposition and trim; need not be whole
  * @param place01 where it lies in the zone
  * @param atMm the same as a distance
  * @param budget at that place
  */
-public record NoteBudget(double keyNumber, double place01, double atMm, PitchBudget budget) {
+public record NoteBudget(String name, double keyNumber, double place01, double atMm, PitchBudget budget) {
     /** All notes of a tuning's scale, from low to high. */
     public static List<NoteBudget> of(HandSetup hand, Tuning tuning) {
         PitchCurve curve = tuning.curve();
@@ -25,7 +26,11 @@ public record NoteBudget(double keyNumber, double place01, double atMm, PitchBud
             double place = curve.place01(ladder.key(i));
             double centsPerMm = tuning.centsPerMm(hand.zone().lengthMm(), place);
             notes.add(new NoteBudget(
-                    ladder.key(i), place, hand.zone().mm(place), PitchBudget.at(hand, place, centsPerMm)));
+                    tuning.noteName(ladder, i),
+                    ladder.key(i),
+                    place,
+                    hand.zone().mm(place),
+                    PitchBudget.at(hand, place, centsPerMm)));
         }
         return notes;
     }

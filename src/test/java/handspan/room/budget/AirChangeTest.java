@@ -7,6 +7,7 @@ import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.music.tuning.Direction;
+import handspan.music.tuning.PitchRange;
 import handspan.music.tuning.Tuning;
 import handspan.room.HandSetup;
 import handspan.room.Response;
@@ -49,17 +50,7 @@ class AirChangeTest {
     @Test
     void theOtherDirectionTurnsTheSign() {
         Tuning usual = Tuning.usual();
-        Tuning turned = new Tuning(
-                usual.name(),
-                usual.reference(),
-                usual.scale(),
-                usual.tonic(),
-                usual.lowKey(),
-                usual.highKey(),
-                Direction.HIGH_NEAR,
-                usual.snap(),
-                usual.transpose(),
-                usual.trimCents());
+        Tuning turned = usual.with(new PitchRange(usual.lowKey(), usual.highKey(), Direction.HIGH_NEAR, 0));
         assertEquals(
                 6 * 4.2,
                 AirChange.of(room("1:echo:us"), turned, 5).orElseThrow().farCents(),
