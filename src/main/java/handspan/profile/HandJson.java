@@ -14,6 +14,7 @@ import handspan.room.Response;
 import handspan.room.StepKind;
 import handspan.room.Zone;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What was captured for the hands, as JSON: channel, response, zone, holds. */
@@ -26,6 +27,8 @@ final class HandJson {
     private static final Words<String> RESPONSES =
             Words.of("response", List.of(AS_MEASURED, CURVE, PARABOLA, TRIANGULATION), kind -> kind);
     private static final Words<StepKind> STEPS = Words.of("step", List.of(StepKind.values()), StepKind::word);
+    private static final Words<StepKind> TARGETS = Words.of(
+            "target", Arrays.stream(StepKind.values()).filter(StepKind::isPlace).toList(), StepKind::word);
     private static final Words<HandRole> HANDS = Words.of("hand", List.of(HandRole.values()), HandRole::word);
 
     private HandJson() {}
@@ -86,6 +89,7 @@ final class HandJson {
                     .put("count", hold.count());
             hold.mm().ifPresent(mm -> one.put("mm", mm));
             hold.key().ifPresent(key -> one.put("note", NoteName.of(key)));
+            hold.target().ifPresent(target -> one.put("target", target.word()));
             hold.peak().ifPresent(peak -> one.put("peak", peak));
             if (hold.step() > 0) {
                 one.put("countingStep", hold.step());
@@ -153,6 +157,9 @@ final class HandJson {
             }
             if (fields.has("note")) {
                 hold = hold.on(fields.text("note", NoteName::parse));
+            }
+            if (fields.has("target")) {
+                hold = hold.reaching(fields.text("target", TARGETS::meaning));
             }
             if (fields.has("countingStep")) {
                 hold = hold.inSteps(fields.number("countingStep", hold::inSteps));

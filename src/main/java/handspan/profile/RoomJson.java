@@ -8,6 +8,7 @@ import handspan.instrument.sensor.Instrument;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.SendPlan;
 import handspan.music.tuning.Tuning;
+import handspan.room.Aim;
 import handspan.room.HandSetup;
 import handspan.room.Hold;
 import handspan.room.Room;
@@ -24,7 +25,18 @@ public final class RoomJson {
     public static final String FORMAT = "handspan-room/1";
 
     private static final TreeMerge MERGE = new TreeMerge(
-            Set.of("level", "instrument.line", "instrument.level", "pitch.response.points", "level.response.points"),
+            Set.of(
+                    "level",
+                    "aim",
+                    "instrument.line",
+                    "instrument.level",
+                    "pitch.response.points",
+                    "pitch.stepMm",
+                    "pitch.fit",
+                    "level.response.points",
+                    "level.stepMm",
+                    "level.fit",
+                    "tunings.warp"),
             Map.of("tunings", "name", "send.lines", "value"));
 
     private RoomJson() {}
@@ -46,6 +58,11 @@ public final class RoomJson {
         HandSetup level = room.level();
         if (level != null) {
             tree.set("level", HandJson.tree(level));
+        }
+        if (room.aim().isMeasured()) {
+            tree.putObject("aim")
+                    .put("mm", room.aim().mm())
+                    .put("reaches", room.aim().reaches());
         }
         tree.set("holds", HandJson.holdsTree(room.holds()));
         ArrayNode tunings = tree.putArray("tunings");
@@ -85,8 +102,14 @@ public final class RoomJson {
         HandSetup level = fields.has("level") ? HandJson.read(fields.object("level")) : null;
         List<Hold> holds = HandJson.holds(fields.objects("holds"));
         double ratePerS = fields.number("ratePerS");
+        Aim aim = fields.has("aim") ? aim(fields.object("aim")) : Aim.ASSUMED;
         return fields.made(
-                "ratePerS", () -> new Room(name, calibratedAt, instrument, air, ratePerS, pitch, level, holds));
+                "ratePerS", () -> new Room(name, calibratedAt, instrument, air, ratePerS, pitch, level, holds, aim));
+    }
+
+    private static Aim aim(JsonFields fields) throws ProfileException {
+        double mm = fields.number("mm", given -> new Aim(given, 1));
+        return new Aim(mm, fields.whole("reaches", 1, Integer.MAX_VALUE));
     }
 
     private static Air air(JsonFields fields) throws ProfileException {

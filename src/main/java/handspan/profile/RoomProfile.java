@@ -54,6 +54,34 @@ public record RoomProfile(Room room, List<Tuning> tunings, LevelCurve level, Sen
         return new RoomProfile(room, changed, level, send);
     }
 
+    /**
+     * The same room without a tuning.
+     *
+     * @throws IllegalArgumentException when it has none of that name, or no other
+     */
+    public RoomProfile without(String name) {
+        Tuning gone = tuning(name);
+        if (tunings.size() == 1) {
+            throw new IllegalArgumentException(
+                    "tuning '" + name + "' is the only one of room '" + room.name() + "': add another first");
+        }
+        return new RoomProfile(
+                room, tunings.stream().filter(tuning -> !tuning.equals(gone)).toList(), level, send);
+    }
+
+    /**
+     * The same room with a tuning as its first.
+     *
+     * @throws IllegalArgumentException when it has none of that name
+     */
+    public RoomProfile startingWith(String name) {
+        List<Tuning> ordered = new ArrayList<>(tunings);
+        Tuning first = tuning(name);
+        ordered.remove(first);
+        ordered.add(0, first);
+        return new RoomProfile(room, ordered, level, send);
+    }
+
     /** The same room with another level curve. */
     public RoomProfile with(LevelCurve curve) {
         return new RoomProfile(room, tunings, curve, send);

@@ -4,11 +4,17 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.music.tuning.Direction;
+import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.NoteName;
+import handspan.music.tuning.PitchRange;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Scale;
+import handspan.music.tuning.ScaleStep;
 import handspan.music.tuning.Scales;
 import handspan.music.tuning.Snap;
+import handspan.music.tuning.Snapping;
+import handspan.music.tuning.Temperament;
+import handspan.music.tuning.Tonic;
 import handspan.music.tuning.Tuning;
 import java.util.List;
 
@@ -21,72 +27,89 @@ final class TuningJson {
                 .objectNode()
                 .put("name", tuning.name())
                 .put("a4Hz", tuning.reference().a4Hz());
+        if (!tuning.temperament().equals(EqualDivision.TWELVE)) {
+            tree.put("temperament", tuning.temperament().word());
+        }
         Scale scale = tuning.scale();
         if (Scales.all().contains(scale)) {
             tree.put("scale", scale.name());
         } else {
-            ArrayNode steps = tree.putObject("scale").put("name", scale.name()).putArray("stepsCents");
-            scale.stepsCents().forEach(steps::add);
+            put(tree.putObject("scale").put("name", scale.name()), scale);
         }
-        tree.put("tonic", NoteName.pitchClass(tuning.tonic()))
-                .put("low", NoteName.of(tuning.lowKey()))
-                .put("high", NoteName.of(tuning.highKey()))
+        tree.put("tonic", tuning.tonic().name())
+                .put("low", tuning.lowName())
+                .put("high", tuning.highName())
                 .put("direction", tuning.direction().word())
-                .put("snap", tuning.snap().word())
-                .put("transpose", tuning.transpose())
-                .put("trimCents", tuning.trimCents());
-        if (tuning.warp() != 0) {
-            tree.put("warp", tuning.warp());
+                .put("snap", tuning.snap().word());
+        if (tuning.snap() == Snap.PULL) {
+            tree.put("strength01", tuning.snapping().strength01());
+        }
+        tree.put("transpose", tuning.transpose()).put("trimCents", tuning.trimCents());
+        if (tuning.range().warp() != 0) {
+            tree.put("warp", tuning.range().warp());
         }
         return tree;
     }
 
+    private static void put(ObjectNode tree, Scale scale) {
+        if (scale.steps().stream().allMatch(ScaleStep.InCents.class::isInstance)) {
+            ArrayNode steps = tree.putArray("stepsCents");
+            scale.stepsCents().forEach(steps::add);
+        } else {
+            ArrayNode steps = tree.putArray("steps");
+            scale.steps().forEach(step -> steps.add(step.text()));
+        }
+    }
+
     static Tuning read(JsonFields fields) throws ProfileException {
         ReferencePitch reference = new ReferencePitch(fields.number("a4Hz", ReferencePitch::new));
-        Scale scale = scale(fields);
-        int tonic = fields.text("tonic", NoteName::parsePitchClass);
-        Direction direction = fields.text("direction", Direction::parse);
-        Snap snap = fields.text("snap", Snap::parse);
-        int lowKey = fields.text("low", NoteName::parse);
+        Temperament temperament =
+                fields.has("temperament") ? fields.text("temperament", Temperament::parse) : EqualDivision.TWELVE;
+        Scale scale = scale(fields, temperament);
+        Tonic tonic = fields.text("tonic", Tonic::parse);
+        PitchRange range = range(fields);
+        Snapping snapping = snapping(fields);
         // each value is tried with the others sound, so that the error names its own key
-        int highKey = fields.text(
-                "high",
-                given -> trial("high", lowKey, NoteName.parse(given), 0, 0).highKey());
-        String name =
-                fields.text("name", given -> trial(given, lowKey, highKey, 0, 0).name());
-        int transpose = fields.whole("transpose", given -> trial(name, lowKey, highKey, given, 0));
-        double trimCents = fields.number("trimCents", given -> trial(name, lowKey, highKey, 0, given));
-        double warp = fields.has("warp")
-                ? fields.number(
-                        "warp", given -> trial(name, lowKey, highKey, 0, 0).withWarp(given))
-                : 0;
+        String name = fields.text("name", given -> Tuning.usual().named(given).name());
+        int transpose = fields.whole(
+                "transpose", given -> Tuning.usual().shifted(given, 0).transpose());
+        double trimCents = fields.number("trimCents", given -> Tuning.usual().shifted(0, given));
         return fields.made(
                 "high",
-                () -> new Tuning(
-                        name, reference, scale, tonic, lowKey, highKey, direction, snap, transpose, trimCents, warp));
+                () -> new Tuning(name, reference, temperament, scale, tonic, range, snapping, transpose, trimCents));
     }
 
-    private static Tuning trial(String name, int lowKey, int highKey, int transpose, double trimCents) {
-        return new Tuning(
-                name,
-                ReferencePitch.A440,
-                Scales.named("chromatic"),
-                0,
-                lowKey,
-                highKey,
-                Direction.HIGH_FAR,
-                Snap.FREE,
-                transpose,
-                trimCents);
+    private static PitchRange range(JsonFields fields) throws ProfileException {
+        Direction direction = fields.text("direction", Direction::parse);
+        int lowKey = fields.text("low", NoteName::parse);
+        int highKey =
+                fields.text("high", given -> new PitchRange(lowKey, NoteName.parse(given), direction, 0).highKey());
+        double warp = fields.has("warp")
+                ? fields.number("warp", given -> new PitchRange(lowKey, highKey, direction, given))
+                : 0;
+        return new PitchRange(lowKey, highKey, direction, warp);
     }
 
-    private static Scale scale(JsonFields fields) throws ProfileException {
+    private static Snapping snapping(JsonFields fields) throws ProfileException {
+        Snap snap = fields.text("snap", Snap::parse);
+        return fields.has("strength01")
+                ? new Snapping(snap, fields.number("strength01", given -> new Snapping(snap, given)))
+                : Snapping.of(snap);
+    }
+
+    private static Scale scale(JsonFields fields, Temperament temperament) throws ProfileException {
         if (fields.isText("scale")) {
-            return fields.text("scale", Scales::named);
+            Scale scale = fields.text("scale", Scales::named);
+            fields.made("scale", () -> scale.stepsCents(temperament));
+            return scale;
         }
         JsonFields own = fields.object("scale");
         String name = own.text("name");
-        List<Double> steps = own.numbers("stepsCents");
-        return own.made("stepsCents", () -> new Scale(name, steps));
+        if (own.has("stepsCents")) {
+            List<Double> steps = own.numbers("stepsCents");
+            return own.made("stepsCents", () -> new Scale(name, steps));
+        }
+        List<ScaleStep> steps = own.texts("steps", ScaleStep::parse);
+        return own.made("steps", () -> new Scale(name, steps, List.of()));
     }
 }

@@ -344,17 +344,7 @@ class RoomJsonTest {
     void aTextThatNoFileCanHoldIsNotWritten() {
         RoomProfile sample = SampleRooms.onlyPitch("Copper Attic");
         Tuning usual = Tuning.usual();
-        Tuning halved = new Tuning(
-                "half \ud834",
-                usual.reference(),
-                usual.scale(),
-                usual.tonic(),
-                usual.lowKey(),
-                usual.highKey(),
-                usual.direction(),
-                usual.snap(),
-                0,
-                0);
+        Tuning halved = usual.named("half \ud834");
         assertThrows(
                 IllegalArgumentException.class,
                 () -> RoomJson.form("Copper Attic").bytes(sample.with(halved), Optional.empty(), FILE));

@@ -10,12 +10,18 @@ import handspan.music.send.SendPlan;
 import handspan.music.send.SendTarget;
 import handspan.music.send.SendValue;
 import handspan.music.tuning.Direction;
+import handspan.music.tuning.EqualDivision;
+import handspan.music.tuning.JustIntonation;
+import handspan.music.tuning.PitchRange;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Scale;
 import handspan.music.tuning.Scales;
 import handspan.music.tuning.Snap;
+import handspan.music.tuning.Snapping;
+import handspan.music.tuning.Tonic;
 import handspan.music.tuning.Tuning;
 import handspan.number.fit.MonotoneCurve;
+import handspan.room.Aim;
 import handspan.room.FitQuality;
 import handspan.room.HandRole;
 import handspan.room.HandSetup;
@@ -41,7 +47,42 @@ final class SampleRooms {
                 onlyPitch("Salle d'\u00e9t\u00e9"),
                 oddBoard("\u90e8\u5c4b"),
                 byRuler("Fennel Loft"),
-                byInfrared("Fennel Stair"));
+                byInfrared("Fennel Stair"),
+                otherTemperaments("Fennel Barn"));
+    }
+
+    /** Tunings outside the usual twelve, and every way of snapping. */
+    static RoomProfile otherTemperaments(String name) {
+        RoomProfile room = onlyPitch(name);
+        Tuning flat = new Tuning(
+                "in B flat",
+                new ReferencePitch(466),
+                new JustIntonation(),
+                Scales.named("major"),
+                Tonic.parse("Bb"),
+                new PitchRange(46, 70, Direction.HIGH_FAR, 1.5),
+                new Snapping(Snap.PULL, 0.25),
+                -1,
+                12.5);
+        return new RoomProfile(
+                room.room(),
+                List.of(
+                        flat,
+                        flat.named("ratios")
+                                .withScale(Scale.written("four fourths", List.of("1/1", "4/3", "16/9", "1100.25")))
+                                .withSnap(Snap.ONSET),
+                        new Tuning(
+                                "nineteen",
+                                ReferencePitch.A440,
+                                new EqualDivision(19),
+                                Scales.named("chromatic"),
+                                Tonic.parse("C#"),
+                                new PitchRange(60, 72, Direction.HIGH_NEAR, 0),
+                                Snapping.of(Snap.STEPS),
+                                0,
+                                0)),
+                room.level(),
+                room.send());
     }
 
     /** Every optional part is there: line, level hand, curve, a scale of its own. */
@@ -115,8 +156,10 @@ final class SampleRooms {
                         .at(100)
                         .inSteps(1)
                         .after(180),
-                Hold.of(StepKind.NOTE, HandRole.PITCH, 300.5, 0.25, 2, 100).on(69));
-        Room room = new Room(name, "2026-03-14T19:30:00Z", instrument, Air.USUAL, 50, pitch, null, holds);
+                Hold.of(StepKind.NOTE, HandRole.PITCH, 300.5, 0.25, 2, 100).on(69),
+                Hold.of(StepKind.AIM, HandRole.PITCH, 307.5, 0.5, 2, 40).on(69).reaching(StepKind.NOTE));
+        Room room = new Room(
+                name, "2026-03-14T19:30:00Z", instrument, Air.USUAL, 50, pitch, null, holds, new Aim(7.25, 10));
         return new RoomProfile(
                 room, List.of(Tuning.usual().withWarp(-1.25)), LevelCurve.USUAL, new SendPlan(List.of(), List.of()));
     }

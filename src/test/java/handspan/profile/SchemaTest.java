@@ -176,6 +176,9 @@ class SchemaTest {
         assertWords("/$defs/channel/properties/kind/enum", SensorKind.values(), SensorKind::word);
         assertWords("/$defs/channel/properties/unit/enum", Unit.values(), Unit::word);
         assertWords("/$defs/hold/properties/step/enum", StepKind.values(), StepKind::word);
+        StepKind[] places =
+                Arrays.stream(StepKind.values()).filter(StepKind::isPlace).toArray(StepKind[]::new);
+        assertWords("/$defs/hold/properties/target/enum", places, StepKind::word);
         assertWords("/$defs/hold/properties/hand/enum", HandRole.values(), HandRole::word);
         assertWords("/$defs/tuning/properties/direction/enum", Direction.values(), Direction::word);
         assertWords("/$defs/tuning/properties/snap/enum", Snap.values(), Snap::word);

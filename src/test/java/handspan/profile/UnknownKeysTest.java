@@ -69,18 +69,7 @@ class UnknownKeysTest {
     void anUnknownKeySurvivesASave(String pointer) throws IOException, ProfileException {
         putIntoFile(pointer, "{\"colour\": [\"amber\", null, {\"deep\": true}]}");
         JsonNode put = file().at(pointer);
-        Tuning usual = Tuning.usual();
-        Tuning trimmed = new Tuning(
-                "first",
-                usual.reference(),
-                usual.scale(),
-                usual.tonic(),
-                usual.lowKey(),
-                usual.highKey(),
-                usual.direction(),
-                usual.snap(),
-                0,
-                7);
+        Tuning trimmed = Tuning.usual().shifted(0, 7);
         profiles.save(profile.with(trimmed));
         assertEquals(put, file().at(pointer));
         assertEquals(7, file().at("/tunings/0/trimCents").asDouble());
@@ -142,6 +131,18 @@ class UnknownKeysTest {
         for (String gone : List.of("/level", "/instrument/line", "/instrument/level")) {
             assertTrue(file().at(gone).isMissingNode(), gone);
         }
+    }
+
+    /** A room by ruler whose player's aim was measured, then the same room by its two ends. */
+    @Test
+    void theFitTheStepAndTheAimGoWhenARoomIsMadeOtherwise() throws IOException, ProfileException {
+        profiles.save(SampleRooms.byRuler(ROOM));
+        assertFalse(file().at("/pitch/fit").isMissingNode());
+        profiles.save(SampleRooms.onlyPitch(ROOM));
+        for (String gone : List.of("/pitch/fit", "/pitch/stepMm", "/aim", "/tunings/0/warp")) {
+            assertTrue(file().at(gone).isMissingNode(), gone);
+        }
+        assertEquals(SampleRooms.onlyPitch(ROOM), profiles.load(ROOM));
     }
 
     @Test

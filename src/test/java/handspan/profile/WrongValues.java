@@ -66,7 +66,10 @@ final class WrongValues {
                 Arguments.of("/tunings/0/low", "\"A\"", "C-1..G9"),
                 Arguments.of("/tunings/0/high", "\"5\"", "C-1..G9"),
                 Arguments.of("/tunings/0/direction", "\"up\"", "high-near, high-far"),
-                Arguments.of("/tunings/0/snap", "\"hard\"", "free, steps"),
+                Arguments.of("/tunings/0/temperament", "\"4-equal\"", "5..53"),
+                Arguments.of("/tunings/0/temperament", "\"mean\"", "write it like 19-equal"),
+                Arguments.of("/tunings/0/strength01", "1.5", "0..1"),
+                Arguments.of("/tunings/0/snap", "\"hard\"", "free, pull, steps, onset"),
                 Arguments.of("/tunings/0/transpose", "49", "-48..48"),
                 Arguments.of("/tunings/0/trimCents", "-100.5", "-100..100"),
                 Arguments.of("/levelCurve/floorDb", "-19.5", "-120..-20"),
@@ -95,6 +98,10 @@ final class WrongValues {
                 Arguments.of("/holds/0/mm", "5001", "0..5000"),
                 Arguments.of("/holds/0/countingStep", "-1", "0 or more"),
                 Arguments.of("/holds/1/note", "\"H9\"", "write it like"),
+                Arguments.of("/holds/2/target", "\"open\"", "near, far, mid, ruler, note"),
+                Arguments.of("/aim/mm", "0", "above 0"),
+                Arguments.of("/aim/mm", "100.5", "at most 100"),
+                Arguments.of("/aim/reaches", "0", "1.."),
                 Arguments.of("/tunings/0/warp", "3.1", "-3..3"));
     }
 
@@ -138,6 +145,10 @@ final class WrongValues {
                 Arguments.of("/tunings/0/a4Hz", "415"),
                 Arguments.of("/tunings/0/a4Hz", "466"),
                 Arguments.of("/tunings/0/tonic", "\"Bb\""),
+                Arguments.of("/tunings/0/temperament", "\"53-equal\""),
+                Arguments.of("/tunings/0/temperament", "\"just\""),
+                Arguments.of("/tunings/0/strength01", "0"),
+                Arguments.of("/tunings/0/snap", "\"onset\""),
                 Arguments.of("/tunings/0/low", "\"C-1\""),
                 Arguments.of("/tunings/0/high", "\"G9\""),
                 Arguments.of("/tunings/0/transpose", "-48"),
