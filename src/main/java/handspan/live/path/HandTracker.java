@@ -1,6 +1,6 @@
 package handspan.live.path;
 
-import handspan.hand.smooth.OneEuro;
+import handspan.hand.smooth.HandSmoother;
 import handspan.hand.smooth.SmoothSettings;
 import handspan.hand.smooth.SpikeGate;
 import handspan.instrument.line.Reading;
@@ -15,7 +15,7 @@ public final class HandTracker {
     private final Sensor sensor;
     private final HandSetup setup;
     private final SpikeGate gate;
-    private final OneEuro smoother;
+    private final HandSmoother smoother;
     private final Presence presence;
     private final double usualIntervalS;
     private long lastNanos;
@@ -38,7 +38,7 @@ public final class HandTracker {
         this.sensor = sensor;
         this.setup = setup;
         this.gate = new SpikeGate(setup.noiseMm());
-        this.smoother = new OneEuro(settings.minCutoffHz(), settings.betaHzPerMmPerS(), SmoothSettings.SPEED_CUTOFF_HZ);
+        this.smoother = new HandSmoother(settings, setup.noiseMm(), ratePerS);
         this.presence = new Presence(ratePerS, fadeNanos);
         this.usualIntervalS = 1 / ratePerS;
     }
@@ -76,6 +76,11 @@ public final class HandTracker {
         smoothing = true;
         lastNanos = timeNanos;
         return new Hand(timeNanos, smoother.next(mm, intervalS), smoother.speedMmPerS());
+    }
+
+    /** Smooths otherwise from now on, without a step. */
+    public void smoothBy(SmoothSettings settings) {
+        smoother.use(settings);
     }
 
     /** All physical values read so much too high from now on, in the sensor's unit. */

@@ -7,21 +7,24 @@ import handspan.instrument.sensor.Photoresistor;
 import handspan.instrument.sensor.Sensor;
 import handspan.instrument.sensor.SensorKind;
 import handspan.music.level.LevelCurve;
+import handspan.music.tuning.PitchRange;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Snap;
+import handspan.music.tuning.SnapLimits;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
 import handspan.room.HandSetup;
 import handspan.room.Room;
+import handspan.room.budget.PitchSmoothing;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Builds the parts of a path from a room: the settings of each follow from the room's own noise and rate. */
 public final class PathParts {
-    /** Wanted wobble of a still hand, cents rms: the smallest pitch step that is heard (textbooks). */
-    public static final double TARGET_CENTS = 5;
+    /** Wanted wobble of a still hand, cents rms. */
+    public static final double TARGET_CENTS = PitchSmoothing.TARGET_CENTS;
 
     /** Wanted wobble of level, dB rms (this project's own choice). */
     private static final double TARGET_DB = 0.5;
@@ -40,8 +43,7 @@ public final class PathParts {
 
     /** Smoothing of the pitch hand in a room. */
     public static SmoothSettings pitchSmoothing(Room room, Tuning tuning) {
-        double centsPerMm = tuning.centsPerMm(room.pitch().zone().lengthMm());
-        return SmoothSettings.reaching(room.pitch().noiseMm(), room.ratePerS(), TARGET_CENTS / centsPerMm);
+        return PitchSmoothing.of(room, tuning);
     }
 
     /**
@@ -54,17 +56,52 @@ public final class PathParts {
         if (tuning.snap() != Snap.STEPS) {
             return Optional.empty();
         }
-        double hysteresis =
-                Voice.hysteresisCents(tuning, room.pitch().zone(), pitchSmoothing(room, tuning), room.ratePerS());
-        double most = tuning.ladder().narrowestCell() * ReferencePitch.CENTS_PER_KEY / 4;
+        double hysteresis = limits(room, tuning).hysteresisCents();
+        double most = mostHysteresisCents(tuning);
         if (hysteresis <= most) {
             return Optional.empty();
         }
-        double octaves = (tuning.highKey() - tuning.lowKey()) / 12.0 * most / hysteresis;
         return Optional.of("steps of " + tuning.scale().name() + " would flutter here: the noise of this room asks for "
                 + Figures.text(hysteresis, 0) + " cents of play at each boundary (at most " + Figures.text(most, 0)
-                + " for this scale); a range of " + Figures.text(octaves, 1)
-                + " octaves or a scale with fewer notes would hold, or --snap free");
+                + " for this scale); "
+                + rangeForSteps(room, tuning)
+                        .map(range -> tuning.lowName() + " to "
+                                + tuning.with(range).highName() + " ("
+                                + Figures.text((range.highKey() - range.lowKey()) / 12.0, 1)
+                                + " octaves) would hold, or a scale with fewer notes, or --snap free")
+                        .orElse("a scale with fewer notes might hold, or --snap free"));
+    }
+
+    /** The widest range from the same low note in which {@link Snap#STEPS} holds; empty when none does. */
+    static Optional<PitchRange> rangeForSteps(Room room, Tuning tuning) {
+        PitchRange range = tuning.range();
+        for (int high = range.highKey(); high > range.lowKey(); high--) {
+            PitchRange narrower = new PitchRange(range.lowKey(), high, range.direction(), range.warp());
+            Optional<Tuning> narrow = tried(tuning, narrower);
+            if (narrow.isPresent()
+                    && narrow.get().ladder().size() > 1
+                    && limits(room, narrow.get()).hysteresisCents() <= mostHysteresisCents(narrow.get())) {
+                return Optional.of(narrower);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Empty where no note of the scale lies in the range. */
+    private static Optional<Tuning> tried(Tuning tuning, PitchRange range) {
+        try {
+            return Optional.of(tuning.with(range));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static SnapLimits limits(Room room, Tuning tuning) {
+        return Voice.limits(tuning, room.pitch().zone(), pitchSmoothing(room, tuning), room.ratePerS());
+    }
+
+    private static double mostHysteresisCents(Tuning tuning) {
+        return tuning.ladder().narrowestCell() * ReferencePitch.CENTS_PER_KEY * SnapLimits.MOST_OF_CELL01;
     }
 
     private static SmoothSettings levelSmoothing(Room room, HandSetup level, LevelCurve curve) {

@@ -1,5 +1,6 @@
 package handspan.live.path;
 
+import handspan.hand.smooth.SmoothSettings;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.music.send.PlayState;
@@ -7,7 +8,9 @@ import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
+import handspan.room.Room;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +37,7 @@ public final class PlayPath {
     private final HandOff handOff = new HandOff();
     private final List<FrameTarget> targets;
     private final PathSettings settings;
+    private final Room room;
     private final long frameNanos;
 
     private boolean muted;
@@ -73,6 +77,7 @@ public final class PlayPath {
         this.fade = new Fade(profile.level(), Nanos.ofMs(settings.fadeMs()));
         this.targets = List.copyOf(targets);
         this.settings = settings;
+        this.room = profile.room();
         this.frameNanos = Math.round(Nanos.PER_SECOND / settings.framesPerS());
         this.muted = settings.startMuted();
         this.nextFrameNanos = startNanos;
@@ -91,7 +96,7 @@ public final class PlayPath {
                 voice.reset();
             }
             pitchGlide.to(pitch.mm(), timeNanos);
-            voice.onPitchHand(pitch.mm());
+            voice.onPitchHand(pitch.mm(), timeNanos);
         }
         surroundings.onReading(reading, pitchHand.isPlaying());
         onLevelReading(reading);
@@ -270,8 +275,18 @@ public final class PlayPath {
         return surroundings.hint();
     }
 
-    /** Puts another tuning in; hands and sound go on. */
-    public void tune(Tuning tuning) {
-        voice.tune(tuning);
+    /**
+     * Puts another tuning in; hands and sound go on, and pitch passes over into it without a step.
+     *
+     * @return why not, where this room is too unsteady for it; then all stays as it was
+     */
+    public Optional<String> tune(Tuning tuning) {
+        Optional<String> refusal = PathParts.stepsRefusal(room, tuning);
+        if (refusal.isEmpty()) {
+            SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
+            pitchHand.smoothBy(smoothing);
+            voice.tune(tuning, smoothing, sounded);
+        }
+        return refusal;
     }
 }

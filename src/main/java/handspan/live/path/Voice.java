@@ -4,9 +4,11 @@ import handspan.hand.smooth.SmoothSettings;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
+import handspan.music.tuning.PitchBridge;
 import handspan.music.tuning.PitchCurve;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.ScaleLadder;
+import handspan.music.tuning.SnapLimits;
 import handspan.music.tuning.Snapper;
 import handspan.music.tuning.Tuning;
 import handspan.room.Zone;
@@ -14,15 +16,20 @@ import org.jspecify.annotations.Nullable;
 
 /** From where the hands are to what sounds: zones, pitch curve, snapping, level curve. Owned by the path thread. */
 final class Voice {
+    /** Least time for passing over into another tuning, ms (this project's own choice). */
+    private static final double BRIDGE_MS = 60;
+
     private final Zone pitchZone;
     private final @Nullable Zone levelZone;
     private final LevelCurve level;
-    private final SmoothSettings smoothing;
     private final double ratePerS;
+    private final PitchBridge bridge = new PitchBridge(BRIDGE_MS);
     private Tuning tuning;
     private PitchCurve curve;
     private ScaleLadder ladder;
     private Snapper snapper;
+    private double soundedHz;
+    private double leftHz;
 
     Voice(
             Zone pitchZone,
@@ -34,37 +41,42 @@ final class Voice {
         this.pitchZone = pitchZone;
         this.levelZone = levelZone;
         this.level = level;
-        this.smoothing = smoothing;
         this.ratePerS = ratePerS;
         this.tuning = tuning;
         this.curve = tuning.curve();
         this.ladder = tuning.ladder();
-        this.snapper = snapperFor(tuning);
+        this.snapper = Snapper.of(tuning.snapping(), ladder, limits(tuning, pitchZone, smoothing, ratePerS));
     }
 
-    private Snapper snapperFor(Tuning chosen) {
-        return new Snapper(chosen.snap(), chosen.ladder(), hysteresisCents(chosen, pitchZone, smoothing, ratePerS));
-    }
-
-    /** Half-width of the hysteresis that a room's noise asks for. */
-    static double hysteresisCents(Tuning tuning, Zone zone, SmoothSettings smoothing, double ratePerS) {
+    /** What snapping has to know of a room's noise. */
+    static SnapLimits limits(Tuning tuning, Zone zone, SmoothSettings smoothing, double ratePerS) {
         double share01 = 1 / (1 + smoothing.stillLagMs() / 1000 * ratePerS);
-        return Snapper.hysteresisCents(smoothing.jitterMm() * tuning.centsPerMm(zone.lengthMm()), share01, ratePerS);
+        return SnapLimits.of(smoothing.jitterMm() * tuning.centsPerMm(zone.lengthMm()), share01, ratePerS);
     }
 
-    void tune(Tuning chosen) {
+    /**
+     * Puts another tuning in. What sounds now passes over into it.
+     *
+     * @param smoothing of the pitch hand from now on
+     * @param sounds whether anything sounds: in silence there is nothing to pass over from
+     */
+    void tune(Tuning chosen, SmoothSettings smoothing, boolean sounds) {
+        leftHz = sounds ? soundedHz : 0;
+        bridge.reset();
         tuning = chosen;
         curve = chosen.curve();
         ladder = chosen.ladder();
-        snapper = snapperFor(chosen);
+        snapper = Snapper.of(chosen.snapping(), ladder, limits(chosen, pitchZone, smoothing, ratePerS));
     }
 
-    void onPitchHand(double mm) {
-        snapper.onReading(curve.key(pitchZone.place01(mm)));
+    void onPitchHand(double mm, long timeNanos) {
+        snapper.onReading(curve.key(pitchZone.place01(mm)), timeNanos);
     }
 
     void reset() {
         snapper.reset();
+        bridge.reset();
+        leftHz = 0;
     }
 
     /** Where pitch stands before the first hand: the low end. */
@@ -78,13 +90,19 @@ final class Voice {
 
     SoundFrame frame(long timeNanos, double pitchMm, double levelMm, double gain01, boolean hand, PlayState state) {
         double place01 = pitchZone.place01(pitchMm);
-        double inScale = snapper.sounding(curve.key(place01));
+        double inScale = snapper.sounding(curve.key(place01), timeNanos);
         int note = ladder.nearest(inScale);
-        double key = inScale + tuning.shiftKeys();
+        double newKey = inScale + tuning.shiftKeys();
+        if (leftHz > 0) {
+            bridge.add(tuning.reference().key(leftHz) - newKey, timeNanos);
+            leftHz = 0;
+        }
+        double key = newKey + bridge.at(timeNanos);
+        soundedHz = tuning.reference().hz(key);
         int nearest = (int) Math.rint(key);
         return new SoundFrame(
                 timeNanos,
-                tuning.reference().hz(key),
+                soundedHz,
                 nearest,
                 (key - nearest) * ReferencePitch.CENTS_PER_KEY,
                 ladder.degree(note),

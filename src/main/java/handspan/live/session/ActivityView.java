@@ -4,6 +4,7 @@ import handspan.instrument.survey.ChannelGuess;
 import handspan.instrument.survey.ChannelReport;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
+import handspan.music.tuning.Tuning;
 import handspan.room.Hold;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +58,7 @@ public sealed interface ActivityView {
      * Playing.
      *
      * @param state what the instrument is doing
-     * @param tuning name of the tuning
+     * @param tuning that plays, with what keys added to it
      * @param frame what was sent last
      * @param frames how many were sent
      * @param spikes readings of the pitch hand held back
@@ -68,7 +69,7 @@ public sealed interface ActivityView {
      */
     record Playing(
             PlayState state,
-            String tuning,
+            Tuning tuning,
             Optional<SoundFrame> frame,
             long frames,
             long spikes,

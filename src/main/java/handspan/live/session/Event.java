@@ -3,6 +3,7 @@ package handspan.live.session;
 import handspan.instrument.line.LineShape;
 import handspan.live.path.LightTaken;
 import handspan.music.send.PlayState;
+import handspan.music.tuning.Tuning;
 import handspan.room.Hold;
 import handspan.room.calibrate.Steadiness;
 import handspan.room.calibrate.Step;
@@ -88,6 +89,17 @@ public record Event(long number, long timeNanos, What what) {
 
     /** The open light level was to be taken again. */
     public record OpenTaken(LightTaken light) implements What {}
+
+    /** Another tuning plays. */
+    public record Tuned(Tuning tuning) implements What {}
+
+    /**
+     * A tuning can't be played in this room; what played before plays on.
+     *
+     * @param tuning its name
+     * @param reason in words, with figures
+     */
+    public record TuningRefused(String tuning, String reason) implements What {}
 
     /** Something between songs is worth a word; never while a hand plays. */
     public record Hint(String words) implements What {}

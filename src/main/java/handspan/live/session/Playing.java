@@ -8,6 +8,7 @@ import handspan.live.path.LightTaken;
 import handspan.live.path.PlayPath;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
+import handspan.music.tuning.Tuning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,8 @@ import java.util.Optional;
 final class Playing implements Activity {
     private final PlayPath path;
     private final Intervals intervals = new Intervals();
-    private String tuning;
+    private final List<Event.What> changes = new ArrayList<>();
+    private Tuning tuning;
     private PlayState told = PlayState.AWAY;
     private boolean anyTold;
     private String toldLightMute = "";
@@ -24,7 +26,7 @@ final class Playing implements Activity {
 
     Playing(LineShape shape, Command.Play command, List<FrameTarget> targets, long startNanos) {
         this.path = new PlayPath(command.profile(), command.tuning(), shape, command.settings(), targets, startNanos);
-        this.tuning = command.tuning().name();
+        this.tuning = command.tuning();
     }
 
     @Override
@@ -48,8 +50,7 @@ final class Playing implements Activity {
         if (command instanceof Command.Mute mute) {
             path.mute(mute.on());
         } else if (command instanceof Command.Tune tune) {
-            path.tune(tune.tuning());
-            tuning = tune.tuning().name();
+            tune(tune.tuning());
         } else if (command instanceof Command.RetakeLight) {
             path.retakeLight();
         } else if (command instanceof Command.Stop) {
@@ -58,6 +59,16 @@ final class Playing implements Activity {
             return false;
         }
         return true;
+    }
+
+    private void tune(Tuning chosen) {
+        Optional<String> refusal = path.tune(chosen);
+        if (refusal.isPresent()) {
+            changes.add(new Event.TuningRefused(chosen.name(), refusal.get()));
+        } else {
+            tuning = chosen;
+            changes.add(new Event.Tuned(chosen));
+        }
     }
 
     /** Says "silence" to every target at once. */
@@ -77,10 +88,11 @@ final class Playing implements Activity {
         boolean stateNews = frame != null && !(anyTold && frame.state() == told);
         boolean lightNews = !path.lightMute().equals(toldLightMute);
         boolean hintNews = !path.hint().isEmpty() && !path.hint().equals(toldHint);
-        if (taken == null && !stateNews && !lightNews && !hintNews) {
+        if (taken == null && !stateNews && !lightNews && !hintNews && changes.isEmpty()) {
             return List.of();
         }
-        List<Event.What> events = new ArrayList<>();
+        List<Event.What> events = new ArrayList<>(changes);
+        changes.clear();
         if (taken != null) {
             events.add(new Event.OpenTaken(taken));
         }

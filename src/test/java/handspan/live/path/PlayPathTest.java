@@ -238,7 +238,7 @@ class PlayPathTest {
     void anotherTuningTakesOverWithoutSilence() {
         hold(300, 300, 50);
         path.tune(Tuning.usual().withRange(69, 93));
-        hold(300, 300, 5);
+        hold(300, 300, 30);
         assertEquals(880.00, frames.last().pitchHz(), TOLERANCE_HZ);
         assertTrue(frames.last().gain01() > 0.4);
     }
