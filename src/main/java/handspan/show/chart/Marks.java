@@ -1,8 +1,9 @@
 package handspan.show.chart;
 
-import handspan.music.tuning.NoteName;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.ScaleLadder;
+import handspan.music.tuning.Spelling;
+import handspan.music.tuning.Tuning;
 import handspan.number.units.Decibels;
 import handspan.number.units.Figures;
 import java.util.ArrayList;
@@ -25,20 +26,22 @@ final class Marks {
     private Marks() {}
 
     /** Every key of the keyboard from a low key number to a high one. */
-    static List<MarkedAxis.Mark> keys(double low, double high) {
+    static List<MarkedAxis.Mark> keys(Spelling spelling, double low, double high) {
         List<MarkedAxis.Mark> marks = new ArrayList<>();
         for (int key = (int) Math.ceil(low); key <= high; key++) {
-            marks.add(new MarkedAxis.Mark(key, NoteName.of(key), RANK[Math.floorMod(key, 12)]));
+            marks.add(new MarkedAxis.Mark(key, spelling.name(key), RANK[Math.floorMod(key, 12)]));
         }
         return marks;
     }
 
     /** The notes of a scale, the tonic the last to be left out. */
-    static List<MarkedAxis.Mark> notes(ScaleLadder ladder, double shiftKeys) {
+    static List<MarkedAxis.Mark> notes(Tuning tuning) {
+        ScaleLadder ladder = tuning.ladder();
+        double shiftKeys = tuning.shiftKeys();
         List<MarkedAxis.Mark> marks = new ArrayList<>();
         for (int note = 0; note < ladder.size(); note++) {
             double key = ladder.key(note) + shiftKeys;
-            marks.add(new MarkedAxis.Mark(key, name(key), rank(ladder, note, shiftKeys)));
+            marks.add(new MarkedAxis.Mark(key, tuning.noteName(ladder, note), rank(ladder, note, shiftKeys)));
         }
         return marks;
     }
@@ -47,11 +50,6 @@ final class Marks {
     static int rank(ScaleLadder ladder, int note, double shiftKeys) {
         int key = (int) Math.rint(ladder.key(note) + shiftKeys);
         return ladder.degree(note) == 1 ? 0 : 1 + RANK[Math.floorMod(key, 12)];
-    }
-
-    /** Name of the key nearest to a pitch. */
-    static String name(double key) {
-        return NoteName.of((int) Math.rint(key));
     }
 
     /** A number with one decimal, or with none where that would be a 0. */

@@ -76,10 +76,7 @@ public final class PassageChart {
         double low = range.getLowerBound();
         double high = range.getUpperBound();
         XYPlot plot = ChartSheet.plot(
-                null,
-                ChartSheet.marked(
-                        "pitch (note name)", Marks.notes(tuning.ladder(), tuning.shiftKeys()), low, high, theme),
-                theme);
+                null, ChartSheet.marked("pitch (note name)", Marks.notes(tuning), low, high, theme), theme);
         plot.setRangeAxis(
                 1, ChartSheet.marked("pitch (Hz)", Marks.hz(tuning.reference(), low, high), low, high, theme));
         plot.setDataset(0, pitches());

@@ -2,8 +2,10 @@ package handspan.show.chart;
 
 import handspan.music.tuning.Tuning;
 import handspan.profile.RoomProfile;
+import handspan.room.budget.NoteChance;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -19,9 +21,9 @@ public record Picture(String title, String fileName, JFreeChart chart) {
         return new Picture("Passage", "passage.png", PassageChart.of(trace, tuning, theme));
     }
 
-    /** Where the notes lie. */
-    public static Picture pitchMap(RoomProfile profile, Tuning tuning, Theme theme) {
-        return new Picture("Pitch map", "pitch-map.png", PitchMapChart.of(profile, tuning, theme));
+    /** Where the notes lie, and how likely each is missed. */
+    public static Picture pitchLadder(RoomProfile profile, Tuning tuning, List<NoteChance> chances, Theme theme) {
+        return new Picture("Pitch ladder", "pitch-ladder.png", PitchLadderChart.of(profile, tuning, chances, theme));
     }
 
     /** How loud the level hand plays. */

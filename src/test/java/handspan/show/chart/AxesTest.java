@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.music.tuning.ReferencePitch;
+import handspan.music.tuning.Scales;
+import handspan.music.tuning.Spelling;
+import handspan.music.tuning.Tonic;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -21,6 +24,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AxesTest {
+    private static final Spelling IN_C = Spelling.of(Tonic.parse("C"), Scales.named("chromatic"));
+
     /** The table has two decimals: half a unit of the last is under 0.1 cent at 130 Hz and above. */
     private static final double TOLERANCE_KEYS = 0.001;
 
@@ -62,7 +67,7 @@ class AxesTest {
     @ParameterizedTest
     @ValueSource(ints = {60, 150, 400, 1500})
     void marksStayApartByTheHeightOfTheirText(int heightPx) {
-        MarkedAxis axis = ChartSheet.marked("pitch (note name)", Marks.keys(36, 96), 36, 96, Theme.LIGHT);
+        MarkedAxis axis = ChartSheet.marked("pitch (note name)", Marks.keys(IN_C, 36, 96), 36, 96, Theme.LIGHT);
         Rectangle2D area = new Rectangle2D.Double(0, 0, 800, heightPx);
         double[] ys = axis.refreshTicks(graphics, new AxisState(), area, RectangleEdge.LEFT).stream()
                 .mapToDouble(tick -> axis.valueToJava2D(tick.getValue(), area, RectangleEdge.LEFT))
@@ -80,7 +85,7 @@ class AxesTest {
 
     @Test
     void onATallAxisEveryKeyHasItsNameAndOnALowOneTheCsStay() {
-        MarkedAxis axis = ChartSheet.marked("pitch (note name)", Marks.keys(48, 72), 48, 72, Theme.LIGHT);
+        MarkedAxis axis = ChartSheet.marked("pitch (note name)", Marks.keys(IN_C, 48, 72), 48, 72, Theme.LIGHT);
         assertEquals(
                 25,
                 texts(axis, new Rectangle2D.Double(0, 0, 800, 700), RectangleEdge.LEFT)

@@ -34,13 +34,19 @@ class GalleryTest {
         var pentatonic = Samples.twoOctaves("minor-pentatonic", Direction.HIGH_NEAR, Snap.STEPS);
         Map<String, JFreeChart> charts = new LinkedHashMap<>();
         charts.put("raw", RawReadingsChart.of(Samples.raw(), theme));
-        charts.put("map-chromatic", PitchMapChart.of(Samples.granary(chromatic), chromatic, theme));
-        charts.put("map-pentatonic", PitchMapChart.of(Samples.granary(pentatonic), pentatonic, theme));
+        charts.put("map-chromatic", PitchLadderChart.of(Samples.granary(chromatic), chromatic, theme));
+        charts.put("map-pentatonic", PitchLadderChart.of(Samples.granary(pentatonic), pentatonic, theme));
+        charts.put(
+                "ladder-chances",
+                PitchLadderChart.of(Samples.granary(chromatic), chromatic, Samples.chances(chromatic, 0.03), theme));
+        charts.put(
+                "ladder-near",
+                PitchLadderChart.of(Samples.granary(pentatonic), pentatonic, Samples.chances(pentatonic, 0.08), theme));
         charts.put("level-distance", LevelCurveChart.of(Samples.granary(chromatic), theme));
         charts.put("level-light", LevelCurveChart.of(Samples.boathouse(chromatic), theme));
         charts.put("level-none", LevelCurveChart.of(Samples.attic(chromatic), theme));
-        charts.put("map-wide", PitchMapChart.of(Samples.attic(Samples.wide()), Samples.wide(), theme));
-        charts.put("map-place", PitchMapChart.of(Samples.shed(chromatic), chromatic, theme));
+        charts.put("map-wide", PitchLadderChart.of(Samples.attic(Samples.wide()), Samples.wide(), theme));
+        charts.put("map-place", PitchLadderChart.of(Samples.shed(chromatic), chromatic, theme));
         charts.put("raw-nothing", RawReadingsChart.of(Samples.nothingSeen(), theme));
         charts.put("passage", PassageChart.of(Samples.passage(), pentatonic, theme));
         return charts;

@@ -15,9 +15,11 @@ import handspan.room.HandSetup;
 import handspan.room.Response;
 import handspan.room.Room;
 import handspan.room.Zone;
+import handspan.room.budget.NoteChance;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 /** Invented rooms and passages, of the size such instruments have. */
 public final class Samples {
@@ -163,5 +165,13 @@ public final class Samples {
         double slide = Math.max(0, (at - note - 0.7) / 0.3);
         double vibrato = 0.25 * Math.sin(2 * Math.PI * 6 * timeS) * (note % 3 == 2 ? 1 : 0);
         return from + (to - from) * slide * slide * (3 - 2 * slide) + vibrato;
+    }
+
+    /** Chances that rise along the ladder by a step a note: all classes occur. */
+    public static List<NoteChance> chances(Tuning tuning, double step01) {
+        return IntStream.range(0, tuning.ladder().size())
+                .mapToObj(
+                        note -> new NoteChance(note, 100 + note, 99 + note, 101 + note, 6, Math.min(1, step01 * note)))
+                .toList();
     }
 }

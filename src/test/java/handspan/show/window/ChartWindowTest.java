@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import handspan.music.tuning.Tuning;
 import handspan.show.chart.LevelCurveChart;
 import handspan.show.chart.Picture;
-import handspan.show.chart.PitchMapChart;
+import handspan.show.chart.PitchLadderChart;
 import handspan.show.chart.RawReadingsChart;
 import handspan.show.chart.Samples;
 import handspan.show.chart.Theme;
@@ -99,7 +99,7 @@ class ChartWindowTest {
         return new ChartWindow(
                 "Old Granary",
                 List.of(
-                        new Picture("Notes", "notes.png", PitchMapChart.of(room, Tuning.usual(), theme)),
+                        new Picture("Notes", "notes.png", PitchLadderChart.of(room, Tuning.usual(), theme)),
                         new Picture("Level", "level.png", LevelCurveChart.of(room, theme)),
                         new Picture("Raw", "raw.png", RawReadingsChart.of(Samples.raw(), theme))),
                 theme);

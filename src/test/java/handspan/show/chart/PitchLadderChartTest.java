@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PitchMapChartTest {
+class PitchLadderChartTest {
     /** The table has two decimals and cuts E5 off instead of rounding it. */
     private static final double TABLE_TOLERANCE_HZ = 0.0075;
 
@@ -29,11 +29,11 @@ class PitchMapChartTest {
     private static final double TOLERANCE_PX = 1.5;
 
     private static JFreeChart map(Tuning tuning) {
-        return PitchMapChart.of(Samples.granary(tuning), tuning, Theme.LIGHT);
+        return PitchLadderChart.of(Samples.granary(tuning), tuning, Theme.LIGHT);
     }
 
     private static double hz(JFreeChart map, double mm) {
-        double key = Parts.at(map.getXYPlot().getDataset(), PitchMapChart.SOUNDS, mm);
+        double key = Parts.at(map.getXYPlot().getDataset(), PitchLadderChart.SOUNDS, mm);
         return 440 * Math.pow(2, (key - 69) / 12);
     }
 
@@ -85,7 +85,7 @@ class PitchMapChartTest {
     void beyondTheEndsTheEndPitchStays() {
         JFreeChart map = map(Samples.twoOctaves("chromatic", Direction.HIGH_FAR, Snap.FREE));
         XYDataset data = map.getXYPlot().getDataset();
-        int beyond = data.indexOf(PitchMapChart.BEYOND);
+        int beyond = data.indexOf(PitchLadderChart.BEYOND);
         assertTrue(data.getXValue(beyond, 0) < 100);
         assertEquals(57, data.getYValue(beyond, 0));
         assertTrue(data.getXValue(beyond, 4) > 500);
@@ -186,7 +186,7 @@ class PitchMapChartTest {
     @Test
     void aSensorWithoutTrueMmGetsPlacesInstead() {
         Tuning tuning = Samples.twoOctaves("chromatic", Direction.HIGH_FAR, Snap.FREE);
-        JFreeChart map = PitchMapChart.of(Samples.shed(tuning), tuning, Theme.DARK);
+        JFreeChart map = PitchLadderChart.of(Samples.shed(tuning), tuning, Theme.DARK);
         assertEquals(
                 "place of the pitch hand (0 = near, 1 = far)",
                 map.getXYPlot().getDomainAxis().getLabel());

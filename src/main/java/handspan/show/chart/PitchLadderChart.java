@@ -3,16 +3,18 @@ package handspan.show.chart;
 import handspan.music.tuning.Direction;
 import handspan.music.tuning.PitchCurve;
 import handspan.music.tuning.ScaleLadder;
-import handspan.music.tuning.Snap;
+import handspan.music.tuning.Snapper;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
 import handspan.room.HandSetup;
 import handspan.room.Zone;
+import handspan.room.budget.NoteChance;
 import java.awt.geom.Ellipse2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
@@ -23,7 +25,7 @@ import org.jfree.data.xy.DefaultXYDataset;
  * number that sounds, transposition and trim included, so that an octave is as high everywhere; note names stand to the
  * left, Hz to the right.
  */
-public final class PitchMapChart {
+public final class PitchLadderChart {
     /** Series of what sounds over the zone. */
     static final String SOUNDS = "pitch that sounds";
 
@@ -52,34 +54,50 @@ public final class PitchMapChart {
     private final Tuning tuning;
     private final PitchCurve curve;
     private final ScaleLadder ladder;
+    private final List<NoteChance> chances;
     private final Theme theme;
 
-    private PitchMapChart(HandSetup hand, Tuning tuning, Theme theme) {
+    private PitchLadderChart(HandSetup hand, Tuning tuning, List<NoteChance> chances, Theme theme) {
         this.across = Across.of(hand);
         this.zone = across.zone(hand);
         this.tuning = tuning;
         this.curve = tuning.curve();
         this.ladder = tuning.ladder();
+        this.chances = List.copyOf(chances);
         this.theme = theme;
     }
 
-    /** Draws the map of a room under one of its tunings. */
+    /** Draws the ladder of a room under one of its tunings. */
     public static JFreeChart of(RoomProfile profile, Tuning tuning, Theme theme) {
-        PitchMapChart map = new PitchMapChart(profile.room().pitch(), tuning, theme);
+        return of(profile, tuning, List.of(), theme);
+    }
+
+    /**
+     * Draws the ladder with how likely each note is missed.
+     *
+     * @param chances of the tuning's notes; empty where they are not known
+     */
+    public static JFreeChart of(RoomProfile profile, Tuning tuning, List<NoteChance> chances, Theme theme) {
+        PitchLadderChart map = new PitchLadderChart(profile.room().pitch(), tuning, chances, theme);
         String title = "Where the notes lie in " + profile.room().name();
         return ChartSheet.of(title, map.captions(), map.plot(), theme);
     }
 
     private List<String> captions() {
-        String range = Marks.name(curve.lowKey() + tuning.shiftKeys()) + " to "
-                + Marks.name(curve.highKey() + tuning.shiftKeys());
+        String range = name(tuning.lowKey()) + " to " + name(tuning.highKey());
         return List.of(
                 "Tuning '" + tuning.name() + "': " + tuning.scale().name() + ", " + range + ", A4 = "
                         + Marks.figure(tuning.reference().a4Hz()) + " Hz, "
                         + (tuning.direction() == Direction.HIGH_FAR ? "high at the far end" : "high at the near end")
-                        + ", snap " + tuning.snap().word() + shiftWords(),
+                        + ", snap " + tuning.snapping().words() + shiftWords(),
                 travelWords() + narrowestWords()
-                        + ". Shaded and plain: one note each. Ends \u00b1 two standard uncertainties.");
+                        + (chances.isEmpty() ? ". Shaded and plain: one note each." : ". Along the foot: missed, in %.")
+                        + " Ends \u00b1 two standard uncertainties.");
+    }
+
+    /** Of an end as it sounds. */
+    private String name(int key) {
+        return tuning.spelling().name(key + tuning.transpose());
     }
 
     private String travelWords() {
@@ -113,28 +131,49 @@ public final class PitchMapChart {
                         across == Across.MM ? Math.max(0, from) : from,
                         zone.farMm() + beyond,
                         theme),
-                ChartSheet.marked("pitch (note name)", Marks.keys(low, high), low, high, theme),
+                ChartSheet.marked("pitch (note name)", Marks.keys(tuning.spelling(), low, high), low, high, theme),
                 theme);
         plot.setRangeAxis(
                 1, ChartSheet.marked("pitch (Hz)", Marks.hz(tuning.reference(), low, high), low, high, theme));
-        bands(plot);
         plot.setDataset(
                 0,
                 data(plot.getDomainAxis().getLowerBound(), plot.getDomainAxis().getUpperBound()));
         plot.setRenderer(0, renderer());
+        bands(plot);
         plot.addAnnotation(
                 new PlacedNames(names(), tuning.direction() == Direction.HIGH_FAR, theme.smallFont(), theme.text()));
-        HeldEnds.mark(plot, zone, across, tuning.direction() == Direction.HIGH_FAR, theme);
+        HeldEnds.mark(
+                plot,
+                zone,
+                across,
+                tuning.direction() == Direction.HIGH_FAR,
+                theme,
+                chances.isEmpty() ? Layer.BACKGROUND : Layer.FOREGROUND,
+                chances.isEmpty() ? 0 : ChanceBands.ROW_PX);
         return plot;
     }
 
-    /** Every other note's cell shaded. */
+    /** Cells that could be told by their chances, else every other one shaded. */
     private void bands(XYPlot plot) {
+        if (!chances.isEmpty()) {
+            ChanceBands bands = new ChanceBands(chances.stream().map(this::cell).toList(), theme);
+            plot.getRenderer().addAnnotation(bands, Layer.BACKGROUND);
+            LegendItemCollection legend = plot.getLegendItems();
+            legend.addAll(bands.legend());
+            plot.setFixedLegendItems(legend);
+            return;
+        }
         for (int note = 0; note < ladder.size(); note += 2) {
             double from = at(Math.max(curve.lowKey(), ladder.lowerBoundary(note)));
             double to = at(Math.min(curve.highKey(), ladder.upperBoundary(note)));
             plot.addDomainMarker(ChartSheet.band(from, to, theme.band()), Layer.BACKGROUND);
         }
+    }
+
+    private ChanceBands.Cell cell(NoteChance chance) {
+        double one = at(Math.max(curve.lowKey(), ladder.lowerBoundary(chance.note())));
+        double other = at(Math.min(curve.highKey(), ladder.upperBoundary(chance.note())));
+        return new ChanceBands.Cell(one, other, chance.miss01());
     }
 
     /** Travel of a key number before transposition and trim. */
@@ -144,8 +183,7 @@ public final class PitchMapChart {
 
     private double sounding(double place01) {
         double key = curve.key(place01);
-        double sounds = tuning.snap() == Snap.STEPS ? ladder.key(ladder.nearest(key)) : key;
-        return sounds + tuning.shiftKeys();
+        return Snapper.drawn(tuning.snapping(), ladder, key) + tuning.shiftKeys();
     }
 
     private DefaultXYDataset data(double fromMm, double toMm) {
@@ -188,7 +226,7 @@ public final class PitchMapChart {
         List<PlacedNames.Name> names = new ArrayList<>();
         for (int note = 0; note < ladder.size(); note++) {
             double key = ladder.key(note) + tuning.shiftKeys();
-            String name = Marks.name(key);
+            String name = tuning.noteName(ladder, note);
             String hint = name + ", " + Figures.text(tuning.reference().hz(key), 2) + " Hz, at "
                     + across.words(at(ladder.key(note)));
             names.add(new PlacedNames.Name(
