@@ -31,7 +31,7 @@ class ArchitectureTest {
     private static final String ROOT = "handspan.";
 
     private static final String[] COMMAND = {ROOT + "command"};
-    private static final String[] SHOW = {ROOT + "show.chart", ROOT + "show.window"};
+    private static final String[] SHOW = {ROOT + "show.chart", ROOT + "show.report", ROOT + "show.window"};
     private static final String[] WIRING = {ROOT + "wiring"};
     private static final String[] OUTSIDE = {
         ROOT + "outside.serial",
@@ -154,6 +154,7 @@ class ArchitectureTest {
                     "java.util.concurrent..",
                     "com.fasterxml..",
                     "org.jfree..",
+                    "org.apache.pdfbox..",
                     "com.fazecast..",
                     "com.illposed..",
                     "picocli..");
@@ -209,6 +210,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule swingAndChartsLiveInShow =
             livesIn("handspan.show..", "javax.swing..", "java.awt..", "org.jfree..", "com.formdev..");
+
+    @ArchTest
+    static final ArchRule thePdfLibraryLivesInReport =
+            livesIn("handspan.show.report", "org.apache.pdfbox..", "org.apache.fontbox..", "de.rototor..");
 
     @ArchTest
     static final ArchRule theSerialLibraryLivesInSerial = livesIn("handspan.outside.serial", "com.fazecast..");
