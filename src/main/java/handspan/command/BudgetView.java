@@ -2,7 +2,6 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.music.tuning.NoteName;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
@@ -35,7 +34,7 @@ final class BudgetView {
                     + Figures.text(fit.leftOutMm(), 1) + " mm");
         }
         NoteBudget worst = NoteBudget.worst(NoteBudget.of(room.pitch(), tuning));
-        lines.add("the worst note, " + NoteName.of((int) Math.rint(worst.keyNumber())) + ", is promised "
+        lines.add("the worst note, " + worst.name() + ", is promised "
                 + worst.budget().words());
         AirChange.of(room, tuning, AirChange.USUAL_DEGREES).ifPresent(change -> lines.add("air: " + change.words()));
         return lines;
@@ -57,8 +56,8 @@ final class BudgetView {
         for (NoteBudget note :
                 NoteBudget.of(profile.room().pitch(), profile.tunings().get(0))) {
             PitchBudget.Term largest = note.budget().largest();
-            lines.add(pad(NoteName.of((int) Math.rint(note.keyNumber())), -4)
-                    + pad(Figures.text(note.atMm(), 1), 11)
+            lines.add(pad(note.name(), -7)
+                    + pad(Figures.text(note.atMm(), 1), 8)
                     + pad("+- " + Figures.text(note.budget().expandedCents(), 0) + " cents", 18)
                     + "   " + largest.name() + " " + Figures.text(largest.cents(), 1)
                     + (largest.assumed() ? " (assumed)" : ""));
@@ -96,7 +95,7 @@ final class BudgetView {
 
     private static ObjectNode note(NoteBudget note) {
         ObjectNode node = Talk.node();
-        node.put("note", NoteName.of((int) Math.rint(note.keyNumber())));
+        node.put("note", note.name());
         JsonViews.number(node, "keyNumber", note.keyNumber());
         JsonViews.number(node, "place01", note.place01());
         JsonViews.number(node, "atMm", note.atMm());

@@ -6,6 +6,7 @@ import handspan.live.session.LinkException;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
+import handspan.room.Aim;
 import handspan.room.Room;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.Fit;
@@ -77,7 +78,9 @@ final class CalibrateVerb extends Verb {
     @Nullable
     Path record;
 
-    @Option(names = "--replace", description = "replace a room that is there; its tunings, level and sends are kept")
+    @Option(
+            names = "--replace",
+            description = "replace a room that is there; its tunings, level, sends and aim are kept")
     boolean replace;
 
     @Option(
@@ -114,7 +117,8 @@ final class CalibrateVerb extends Verb {
             return Exit.NO;
         }
         RoomProfile before = from == null ? null : folder.load(from);
-        return new Conclusion(talk, folder.fileOf(room.room)).of(outcome.get(), newRoom, before);
+        Aim known = folder.has(room.room) ? folder.load(room.room).room().aim() : Aim.ASSUMED;
+        return new Conclusion(talk, folder.fileOf(room.room)).of(outcome.get().knowing(known), newRoom, before);
     }
 
     private void checkOptions() throws UsageException {
@@ -122,6 +126,12 @@ final class CalibrateVerb extends Verb {
         if (rebuilt && fromRoom != null) {
             throw new UsageException(
                     "--rebuilt with --from: a rebuilt instrument's response must be taken anew, leave out --from");
+        }
+        if (lightOnly && places.aim) {
+            throw new UsageException("--aim with --light-only: there is no place to reach for, leave out --light-only");
+        }
+        if (places.aim && !places.ruler.isEmpty() && source.source().kind() == Source.Kind.TAKE) {
+            throw new UsageException("--aim with --ruler for a recorded table: it has no reaches, leave out --aim");
         }
         if (lightOnly && fromRoom == null) {
             throw new UsageException("--light-only goes with --from ROOM");
@@ -137,6 +147,7 @@ final class CalibrateVerb extends Verb {
             Instrument instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
             CalibrationPlan plan = places.plan(instrument);
             talk.say("calibration of '" + room.room + "': " + plan.steps().size() + " steps, each captured by itself");
+            explainReaches(talk);
             return new HoldSession(talk, air, rules, timeoutSeconds, cues.open(source, talk))
                     .lead(known, plan, keys)
                     .map(done -> Fit.fit(room.room, Takes.now(), instrument, air, done.ratePerS(), done.holds()));
@@ -150,15 +161,24 @@ final class CalibrateVerb extends Verb {
         if (newer.isPresent()) {
             throw new UsageException(newer.get());
         }
-        CalibrationPlan plan = UsageException.reading(() -> Refit.plan(kept, lightOnly));
+        CalibrationPlan plan = places.reaching(UsageException.reading(() -> Refit.plan(kept, lightOnly)));
         try (Recording recording = openRecording();
                 Known known = Known.open(source, kept.instrument(), talk, recording);
                 Keys keys = Keys.read(talk, parent().in())) {
             talk.say("re-fit of '" + kept.name() + "' as '" + room.room + "': "
                     + plan.steps().size() + " steps; how the sensors respond is kept");
+            explainReaches(talk);
             return new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
                     .lead(known, plan, keys)
                     .map(done -> Refit.of(room.room, Takes.now(), kept, done.holds()));
+        }
+    }
+
+    private void explainReaches(Talk talk) {
+        if (places.aim) {
+            talk.say(
+                    "the last " + CalibrationPlan.REACHES + " steps are reaches: go straight to the place that is asked"
+                            + " for, stop there for a moment, and do not correct; no ruler");
         }
     }
 
@@ -170,7 +190,11 @@ final class CalibrateVerb extends Verb {
         }
         CalibratedTake take = new CalibratedTake(
                 Path.of(source.source().name()), source.options(false).ratePerS(), instrument, air);
-        return take.fit(room.room, talk, places.ruler, places.nearMm(), places.farMm());
+        Outcome outcome = take.fit(room.room, talk, places.ruler, places.nearMm(), places.farMm());
+        if (places.aim && outcome.room().isPresent() && !outcome.aimMeasured()) {
+            talk.warn("the recording marks no reaches (calibrate --aim makes them): the aim stays as it was");
+        }
+        return outcome;
     }
 
     private @Nullable Recording openRecording() throws IOException {

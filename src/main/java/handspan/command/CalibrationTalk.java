@@ -4,8 +4,10 @@ import handspan.live.session.Event;
 import handspan.live.session.LinkState;
 import handspan.music.tuning.NoteName;
 import handspan.number.units.Figures;
+import handspan.room.HandRole;
 import handspan.room.Hold;
 import handspan.room.StepKind;
+import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.Step;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -45,8 +47,7 @@ final class CalibrationTalk {
                 fields.put("effectiveCount", steadiness.effectiveCount());
                 fields.put("linesPerUpdate", steadiness.linesPerUpdate());
             });
-            talk.say("   captured"
-                    + captured.hold().map(hold -> words(hold, captured)).orElse(": nothing there, as it should be"));
+            talk.say("   captured" + words(captured));
             talk.event("captured", fields);
         } else if (event.what() instanceof Event.NotYet notYet) {
             Map<String, Object> fields = fields(notYet.step());
@@ -59,9 +60,19 @@ final class CalibrationTalk {
         }
     }
 
+    private static String words(Event.Captured captured) {
+        if (captured.step().kind() == StepKind.AIM) {
+            // to say how far off it was would aid the next one
+            return " " + captured.step().reach().orElseThrow().number() + " of " + CalibrationPlan.REACHES;
+        }
+        return captured.hold().map(hold -> words(hold, captured)).orElse(": nothing there, as it should be");
+    }
+
     private static String words(Hold hold, Event.Captured captured) {
         StepKind kind = captured.step().kind();
-        boolean light = kind == StepKind.OPEN || kind == StepKind.MID || kind == StepKind.COVERED;
+        boolean light = kind == StepKind.OPEN
+                || kind == StepKind.COVERED
+                || (kind == StepKind.MID && hold.hand() == HandRole.LEVEL);
         int decimals = light || hold.physical() < 10 ? 3 : 1;
         return ": " + Figures.text(hold.physical(), decimals) + " +- "
                 + Figures.text(hold.standardUncertainty(), decimals + 1)
@@ -78,6 +89,10 @@ final class CalibrationTalk {
         fields.put("hand", step.hand().word());
         step.mm().ifPresent(mm -> fields.put("mm", mm));
         step.key().ifPresent(key -> fields.put("note", NoteName.of(key)));
+        step.reach().ifPresent(reach -> {
+            fields.put("target", reach.target().word());
+            fields.put("reach", reach.number());
+        });
         return fields;
     }
 }

@@ -1,12 +1,17 @@
 package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
+import handspan.room.budget.Adviser;
+import handspan.room.budget.StartingTuning;
 import handspan.room.calibrate.Outcome;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +43,7 @@ record Conclusion(Talk talk, Path file) {
         ObjectNode summary = RoomSummary.node(profile);
         talk.say("kept as " + file);
         RoomSummary.lines(profile).forEach(talk::say);
+        advice(profile).forEach(talk::say);
         result.put("exitCode", Exit.DONE);
         result.put("saved", true);
         result.put("file", file.toString());
@@ -54,5 +60,20 @@ record Conclusion(Talk talk, Path file) {
         });
         talk.event("result", result);
         return Exit.DONE;
+    }
+
+    /** What the room holds, and what its first tuning asks too much of, if it does. */
+    private static List<String> advice(RoomProfile profile) {
+        Tuning tuning = profile.tunings().get(0);
+        Adviser adviser = Adviser.of(profile.room(), profile.room().aim());
+        List<String> lines = new ArrayList<>();
+        lines.add("advice: " + adviser.sentence(tuning));
+        StartingTuning starting = StartingTuning.by(adviser);
+        if (starting.playable().tuning().equals(tuning)) {
+            lines.add(starting.words());
+        } else {
+            adviser.warning(tuning).ifPresent(lines::add);
+        }
+        return lines;
     }
 }

@@ -7,6 +7,7 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
 import handspan.room.HandSetup;
+import handspan.room.budget.NoteChance;
 import handspan.show.chart.Picture;
 import handspan.show.chart.RawTrace;
 import handspan.show.chart.Theme;
@@ -21,9 +22,11 @@ final class DemoCharts {
 
     static List<Picture> of(DemoStage stage, RoomProfile profile, DemoPassage.Played played) throws IOException {
         Tuning tuning = profile.tunings().get(0);
+        List<NoteChance> chances =
+                NoteChance.of(profile.room(), tuning, profile.room().aim());
         return List.of(
                 Picture.passage(played.trace(), tuning, Theme.LIGHT),
-                Picture.pitchMap(profile, tuning, Theme.LIGHT),
+                Picture.pitchLadder(profile, tuning, chances, Theme.LIGHT),
                 Picture.level(profile, Theme.LIGHT),
                 Picture.rawReadings(rawTrace(stage, profile), Theme.LIGHT));
     }

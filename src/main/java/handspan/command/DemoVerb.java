@@ -7,9 +7,13 @@ import handspan.live.session.LinkException;
 import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
+import handspan.room.budget.Adviser;
 import handspan.room.budget.Passage;
 import handspan.show.chart.Picture;
 import handspan.show.chart.Theme;
+import handspan.show.report.NoteStrip;
+import handspan.show.report.Paper;
+import handspan.show.report.StripPdf;
 import handspan.show.window.ChartWindow;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,6 +29,8 @@ import picocli.CommandLine.Option;
                 "the whole job on a simulated instrument in an invented hall: survey, calibration, a passage sent over"
                         + " real UDP to a receiver on this machine, charts, summary")
 final class DemoVerb extends Verb {
+    private static final String STRIP = "strip.pdf";
+
     @Option(
             names = "--out",
             paramLabel = "DIR",
@@ -58,6 +64,8 @@ final class DemoVerb extends Verb {
         talk.say("2. Calibration: rest, near, far, then light open, half-way, covered; each captured by itself.");
         RoomProfile profile = stage.calibrate();
         RoomSummary.lines(profile).stream().skip(1).limit(5).forEach(line -> talk.say("   " + line));
+        Adviser adviser = Adviser.of(profile.room(), profile.room().aim());
+        talk.say("   advice: " + adviser.sentence(profile.tunings().get(0)));
 
         talk.say("3. A passage, played by the clock, sent to a receiver on this machine.");
         DemoPassage.Played played = new DemoPassage(stage, profile).play();
@@ -67,6 +75,7 @@ final class DemoVerb extends Verb {
         for (Picture chart : charts) {
             chart.write(out);
         }
+        StripPdf.write(NoteStrip.ofPitch(profile, profile.tunings().get(0)), Paper.A4, out.resolve(STRIP));
         return conclude(talk, profile, survey, played, stillness, charts);
     }
 
@@ -95,6 +104,7 @@ final class DemoVerb extends Verb {
                         + played.malformed() + " malformed");
         talk.say("   room kept as " + stage(profile) + ", charts in " + out + ":");
         charts.forEach(chart -> talk.say("      " + chart.fileName() + "  " + chart.title()));
+        talk.say("      " + STRIP + "  where the notes lie, to be printed at full size");
         ObjectNode result = Talk.node();
         result.put("out", out.toString());
         result.set("survey", JsonViews.reports(survey));
@@ -110,6 +120,7 @@ final class DemoVerb extends Verb {
         result.put("malformed", played.malformed());
         ArrayNode files = result.putArray("charts");
         charts.forEach(chart -> files.add(out.resolve(chart.fileName()).toString()));
+        result.put("strip", out.resolve(STRIP).toString());
         int exit = allThere ? Exit.DONE : Exit.NO;
         result.put("exitCode", exit);
         talk.object(result);

@@ -31,11 +31,13 @@ import picocli.CommandLine.IVersionProvider;
             LevelVerb.class,
             SendVerb.class,
             MapVerb.class,
+            StripVerb.class,
             PlayVerb.class,
             CheckVerb.class,
             RecordVerb.class,
             RoomsVerb.class,
             ScalesVerb.class,
+            AdviseVerb.class,
             HelpCommand.class
         })
 public final class Handspan implements Runnable {
@@ -54,7 +56,12 @@ public final class Handspan implements Runnable {
 
     /** Starts the program and ends it with the exit code of its verb. */
     public static void main(String[] args) {
-        System.exit(run(List.of(args), System.in, System.out, System.err));
+        List<String> words = List.of(args);
+        if (words.contains("strip") || words.contains("--no-window")) {
+            // what draws without a window needs no screen, and a stale DISPLAY would stop it
+            System.setProperty("java.awt.headless", "true");
+        }
+        System.exit(run(words, System.in, System.out, System.err));
     }
 
     /**

@@ -3,10 +3,9 @@ package handspan.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.Sensor;
-import handspan.music.tuning.NoteName;
 import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.ScaleLadder;
-import handspan.music.tuning.Snap;
+import handspan.music.tuning.Snapper;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Decibels;
 import handspan.number.units.Figures;
@@ -110,7 +109,7 @@ final class MapVerb extends Verb {
         double place01 = hand.zone().place01(mm);
         ScaleLadder ladder = tuning.ladder();
         double free = tuning.curve().key(place01);
-        double inScale = tuning.snap() == Snap.STEPS ? ladder.key(ladder.nearest(free)) : free;
+        double inScale = Snapper.drawn(tuning.snapping(), ladder, free);
         double key = inScale + tuning.shiftKeys();
         int nearest = (int) Math.rint(key);
         double cents = (key - nearest) * ReferencePitch.CENTS_PER_KEY;
@@ -121,7 +120,7 @@ final class MapVerb extends Verb {
         node.put("place01", place01);
         node.put("pitchHz", hz);
         node.put("keyNumber", key);
-        node.put("noteName", NoteName.of(nearest));
+        node.put("noteName", tuning.spelling().name(nearest));
         node.put("centsFromNote", cents);
         talk.say(String.format(
                 Locale.ROOT,
@@ -129,7 +128,7 @@ final class MapVerb extends Verb {
                 Figures.text(mm, 1),
                 Figures.text(place01, 3),
                 Figures.text(hz, 2),
-                NoteName.of(nearest),
+                tuning.spelling().name(nearest),
                 cents));
         return node;
     }

@@ -4,11 +4,14 @@ import handspan.music.level.LevelCurve;
 import handspan.music.send.SendPlan;
 import handspan.music.send.SendTarget;
 import handspan.music.tuning.Direction;
+import handspan.music.tuning.PitchRange;
 import handspan.music.tuning.Tuning;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
 import handspan.room.Room;
+import handspan.room.budget.Adviser;
+import handspan.room.budget.StartingTuning;
 import handspan.room.calibrate.Outcome;
 import java.util.List;
 import java.util.Optional;
@@ -17,9 +20,6 @@ import org.jspecify.annotations.Nullable;
 /** What a freshly calibrated room starts with, or keeps from the room of the same name before it. */
 final class NewRoom {
     private static final String USUAL_TARGET = "udp:127.0.0.1:9000";
-
-    /** Two octaves need this much travel to stay at about 6 cents a mm; shorter zones start with one, mm. */
-    private static final double TWO_OCTAVES_MM = 280;
 
     private final ProfileFolder folder;
     private final String name;
@@ -52,23 +52,22 @@ final class NewRoom {
     RoomProfile keep(Outcome outcome, @Nullable RoomProfile before) throws ProfileException {
         Room room = outcome.room().orElseThrow();
         RoomProfile template = before == null && folder.has(name) ? folder.load(name) : before;
-        RoomProfile profile = template == null ? first(room) : again(template, room);
         Optional<Outcome.ByEar> byEar = outcome.byEar();
+        RoomProfile profile;
+        if (template != null) {
+            profile = again(template, room);
+        } else {
+            // who says by ear where notes should be has chosen the range, and any note may be meant
+            profile = byEar.isPresent() ? started(room, Tuning.usual()) : first(room);
+        }
         if (byEar.isPresent()) {
             Outcome.ByEar heard = byEar.get();
             Tuning first = profile.tunings().get(0);
-            profile = profile.with(new Tuning(
-                    first.name(),
-                    first.reference(),
-                    first.scale(),
-                    first.tonic(),
+            profile = profile.with(first.with(new PitchRange(
                     heard.lowKey(),
                     heard.highKey(),
                     heard.highNear() ? Direction.HIGH_NEAR : Direction.HIGH_FAR,
-                    first.snap(),
-                    first.transpose(),
-                    first.trimCents(),
-                    heard.warp()));
+                    heard.warp())));
         }
         folder.save(profile);
         new InstrumentShelf(folder).keep(room.instrument());
@@ -77,13 +76,19 @@ final class NewRoom {
 
     private RoomProfile again(RoomProfile before, Room room) {
         SendPlan send = targetsNamed ? before.send().to(targets) : before.send();
-        return new RoomProfile(room, before.tunings(), before.level(), send);
+        // a player's aim goes on being theirs until it is measured again
+        Room known = room.aim().isMeasured() ? room : room.with(before.room().aim());
+        return new RoomProfile(known, before.tunings(), before.level(), send);
     }
 
+    /** A room with the tuning that the adviser chooses for it. */
     RoomProfile first(Room room) {
-        Tuning usual = Tuning.usual();
-        boolean shortZone = room.pitch().zone().lengthMm() < TWO_OCTAVES_MM;
-        Tuning tuning = shortZone ? usual.withRange(usual.lowKey(), usual.lowKey() + 12) : usual;
+        Tuning tuning =
+                StartingTuning.by(Adviser.of(room, room.aim())).playable().tuning();
+        return started(room, tuning);
+    }
+
+    private RoomProfile started(Room room, Tuning tuning) {
         return new RoomProfile(
                 room,
                 List.of(tuning),

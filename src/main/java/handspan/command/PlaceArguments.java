@@ -32,6 +32,12 @@ final class PlaceArguments {
             description = "hold where these notes shall be (3..9, from near to far)")
     List<String> notes = List.of();
 
+    @Option(
+            names = "--aim",
+            description = "then reach ten times, unaided, for places held before: measures how well you aim, for the"
+                    + " adviser (without it 6 mm are assumed)")
+    boolean aim;
+
     /**
      * Makes sure that one way is chosen.
      *
@@ -49,7 +55,7 @@ final class PlaceArguments {
 
     /** The steps. */
     CalibrationPlan plan(Instrument instrument) throws UsageException {
-        return UsageException.reading(() -> {
+        CalibrationPlan plan = UsageException.reading(() -> {
             if (!ruler.isEmpty()) {
                 return CalibrationPlan.byRuler(instrument, ruler);
             }
@@ -59,6 +65,12 @@ final class PlaceArguments {
             }
             return CalibrationPlan.of(instrument, nearMm(), farMm());
         });
+        return reaching(plan);
+    }
+
+    /** The same steps, with the reaches if they were asked for. */
+    CalibrationPlan reaching(CalibrationPlan plan) throws UsageException {
+        return aim ? UsageException.reading(plan::withReaches) : plan;
     }
 
     /** True distance of the near end, if given. */

@@ -6,7 +6,7 @@ import handspan.hand.smooth.SmoothSettings;
 import handspan.instrument.sensor.SensorKind;
 import handspan.live.path.PathParts;
 import handspan.music.send.SendTarget;
-import handspan.music.tuning.NoteName;
+import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
@@ -16,6 +16,8 @@ import handspan.room.Room;
 import handspan.room.Zone;
 import handspan.room.budget.LatencyBudget;
 import handspan.room.budget.NoteBudget;
+import handspan.room.budget.VibratoBudget;
+import handspan.room.calibrate.AimFit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,24 +45,60 @@ final class RoomSummary {
                 level == null
                         ? "level hand: none, level stays at the ceiling while a hand plays"
                         : "level hand: channel " + level.channel().text() + ", " + zone(level));
+        lines.add("aim: "
+                + AimFit.of(room)
+                        .filter(fit -> isOf(room, fit))
+                        .map(AimFit::words)
+                        .orElse(room.aim().words()));
         for (Tuning each : profile.tunings()) {
-            lines.add(
-                    "tuning '" + each.name() + "': " + NoteName.of(each.lowKey()) + " to " + NoteName.of(each.highKey())
-                            + ", " + each.scale().name() + " on " + NoteName.pitchClass(each.tonic()) + ", "
-                            + each.snap().word()
-                            + ", " + each.direction().word() + ", A4 = "
-                            + Figures.text(each.reference().a4Hz(), 1) + " Hz, "
-                            + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
+            lines.add("tuning '" + each.name() + "': " + each.lowName() + " to " + each.highName()
+                    + ", " + each.scale().name() + " on " + each.tonic().name() + temperament(each) + ", "
+                    + each.snapping().words()
+                    + ", " + each.direction().word() + ", A4 = "
+                    + Figures.text(each.reference().a4Hz(), 1) + " Hz" + shifted(each) + ", "
+                    + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
         }
         lines.addAll(BudgetView.lines(profile));
         lines.add("feel: " + smoothing.words(centsPerMm) + "; "
-                + Figures.text(latency(profile).totalMs(), 0) + " ms from hand to message");
+                + Figures.text(latency(profile).totalMs(), 0) + " ms from hand to message; "
+                + VibratoBudget.of(room, tuning, smoothing).words());
         lines.add("sends to "
                 + profile.send().targets().stream()
                         .map(SendTarget::text)
                         .reduce((a, b) -> a + ", " + b)
                         .orElse("nobody"));
         return lines;
+    }
+
+    /** Said where it is not the usual one, or has no say. */
+    private static String temperament(Tuning tuning) {
+        if (tuning.temperament().equals(EqualDivision.TWELVE)) {
+            return "";
+        }
+        return " in " + tuning.temperament().word()
+                + (tuning.scale().isOfTheTwelve() ? "" : " (which its cents and ratios do not follow)");
+    }
+
+    private static String shifted(Tuning tuning) {
+        return (tuning.transpose() == 0 ? "" : ", transposed by " + tuning.transpose() + " semitones")
+                + (tuning.trimCents() == 0 ? "" : ", trimmed by " + Figures.text(tuning.trimCents(), 1) + " cents");
+    }
+
+    private static ObjectNode aim(Room room) {
+        ObjectNode node = Talk.node();
+        JsonViews.number(node, "mm", room.aim().mm());
+        node.put("reaches", room.aim().reaches());
+        node.put("measured", room.aim().isMeasured());
+        AimFit.of(room).filter(fit -> isOf(room, fit)).ifPresent(fit -> {
+            JsonViews.number(node, "standardUncertaintyMm", fit.standardUncertaintyMm());
+            JsonViews.number(node, "meanMm", fit.meanMm());
+        });
+        return node;
+    }
+
+    /** Whether a room's aim is the one that its own reaches tell: it may be older than they are, or written by hand. */
+    private static boolean isOf(Room room, AimFit fit) {
+        return fit.aim().equals(room.aim());
     }
 
     /** The pitch of the note that can be promised least, standard uncertainty in cents. */
@@ -112,9 +150,12 @@ final class RoomSummary {
         } else {
             node.set("level", hand(level));
         }
+        node.set("aim", aim(room));
         ArrayNode tunings = node.putArray("tunings");
         profile.tunings().forEach(each -> tunings.add(tuning(each, zone)));
         BudgetView.into(node, profile);
+        JsonViews.number(
+                node, "vibratoKept01", VibratoBudget.of(room, tuning, smoothing).kept01());
         JsonViews.number(node, "jitterCents", smoothing.jitterMm() * centsPerMm);
         node.set("latency", JsonViews.latency(latency(profile)));
         ArrayNode targets = node.putArray("targets");
@@ -144,15 +185,17 @@ final class RoomSummary {
         ObjectNode node = Talk.node();
         node.put("name", tuning.name());
         node.put("scale", tuning.scale().name());
-        node.put("key", NoteName.pitchClass(tuning.tonic()));
-        node.put("low", NoteName.of(tuning.lowKey()));
-        node.put("high", NoteName.of(tuning.highKey()));
+        node.put("temperament", tuning.temperament().word());
+        node.put("key", tuning.tonic().name());
+        node.put("low", tuning.lowName());
+        node.put("high", tuning.highName());
         node.put("direction", tuning.direction().word());
         node.put("snap", tuning.snap().word());
+        JsonViews.number(node, "strength01", tuning.snapping().strength01());
         node.put("transpose", tuning.transpose());
         JsonViews.number(node, "trimCents", tuning.trimCents());
         JsonViews.number(node, "a4Hz", tuning.reference().a4Hz());
-        JsonViews.number(node, "warp", tuning.warp());
+        JsonViews.number(node, "warp", tuning.range().warp());
         JsonViews.number(node, "centsPerMm", tuning.centsPerMm(zone.lengthMm()));
         return node;
     }

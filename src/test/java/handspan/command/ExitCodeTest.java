@@ -11,6 +11,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,7 @@ class ExitCodeTest {
     @Test
     void doneIs0() {
         assertExit(0, "minor-pentatonic", "scales");
+        assertExit(0, "this zone holds", "advise", "--room", "hall", "--profiles", rooms);
         assertExit(0, "good", "survey", "sim:hall", "--fast");
         assertExit(0, "hall", "rooms", "list", "--profiles", rooms);
         assertExit(0, "VERB", "--help");
@@ -98,6 +100,15 @@ class ExitCodeTest {
         assertExit(2, "is not a way out", "send", "--room", "hall", "--add", "pigeon:loft:1", "--profiles", rooms);
         assertExit(
                 2, "tuning 'third' is not in room", "map", "--room", "hall", "--tuning", "third", "--profiles", rooms);
+        String pdf = folder.resolve("strip.pdf").toString();
+        assertExit(2, "paper 'a5' (a4, letter)", strip("hall", "a5", pdf));
+        assertExit(2, "'--paper=PAPER'", "strip", "--room", "hall", "--out", pdf, "--profiles", rooms);
+        assertExit(2, "hand 'foot' (pitch, level)", strip("hall", "a4", pdf, "--hand", "foot"));
+        assertExit(2, "tuning 'third' is not in room", strip("hall", "a4", pdf, "--tuning", "third"));
+        assertExit(2, "without a ruler", strip("hall", "a4", pdf, "--hand", "level"));
+        assertExit(2, "aim of 0.0 mm", "advise", "--room", "hall", "--aim", "0", "--profiles", rooms);
+        assertExit(2, "above 0, under 1", "advise", "--room", "hall", "--miss", "1", "--profiles", rooms);
+        assertExit(2, "tuning 'third' is not", "advise", "--room", "hall", "--tuning", "third", "--profiles", rooms);
         assertExit(2, "no reading", "map", "--room", "hall", "--raw", "8190", "--profiles", rooms);
         assertExit(2, "rooms list", "rooms");
     }
@@ -114,6 +125,9 @@ class ExitCodeTest {
     @Test
     void aFileThatIsNotThereOrDamagedIs4() throws IOException {
         assertExit(4, "cellar", "play", "sim:hall", "--room", "cellar", "--profiles", rooms);
+        String nowhere = folder.resolve("nowhere").resolve("x.png").toString();
+        assertExit(4, "its folder is there", "advise", "--room", "hall", "--chart", nowhere, "--profiles", rooms);
+        assertExit(4, "cellar", "advise", "--room", "cellar", "--profiles", rooms);
         assertExit(4, "nowhere.take", "survey", "take:" + folder.resolve("nowhere.take"));
         assertExit(4, "give --replace", "calibrate", "sim:hall", "--room", "hall", "--profiles", rooms, "--fast");
         Path damaged = folder.resolve("damaged");
@@ -122,6 +136,17 @@ class ExitCodeTest {
         assertExit(4, "line 2", "rooms", "show", "--room", "attic", "--profiles", damaged.toString());
         Path log = Files.writeString(folder.resolve("plain.txt"), "1,2\n3,4\n5,6\n");
         assertExit(4, "--rate", "survey", "take:" + log);
+        assertExit(
+                4, "cellar", strip("cellar", "a4", folder.resolve("strip.pdf").toString()));
+        String noFolder = folder.resolve("noFolder").resolve("strip.pdf").toString();
+        assertExit(4, "there is no folder", strip("hall", "a4", noFolder));
+    }
+
+    private static String[] strip(String room, String paper, String pdf, String... more) {
+        List<String> args =
+                new ArrayList<>(List.of("strip", "--room", room, "--paper", paper, "--out", pdf, "--profiles", rooms));
+        args.addAll(List.of(more));
+        return args.toArray(new String[0]);
     }
 
     @Test

@@ -1,0 +1,148 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.live.path.TargetStatus;
+import handspan.live.session.ActivityView;
+import handspan.live.session.Event;
+import handspan.live.session.LinkState;
+import handspan.live.session.Snapshot;
+import handspan.music.send.PlayState;
+import handspan.music.send.SoundFrame;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Decibels;
+import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Says what happens while an instrument plays. */
+final class PlayTalk {
+    private final Talk talk;
+    private final Pulse pulse = new Pulse(Nanos.PER_SECOND);
+    private String toldTrouble = "";
+
+    PlayTalk(Talk talk) {
+        this.talk = talk;
+    }
+
+    /** Something has happened. */
+    void tell(Event event) {
+        if (event.what() instanceof Event.Linked linked) {
+            String words = switch (linked.state()) {
+                case WAITING -> "link open, waiting for the board";
+                case UP -> "lines come";
+                case LOST -> "link lost: " + linked.reason() + "; fading, and looking for it";
+                case ENDED -> "the recording is over";
+                case CLOSED -> "link closed";
+            };
+            talk.say(words);
+            talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
+        } else if (event.what() instanceof Event.Playing playing) {
+            talk.event("state", Map.of("state", playing.state().word()));
+        } else if (event.what() instanceof Event.Tuned tuned) {
+            Tuning tuning = tuned.tuning();
+            talk.say("tuning '" + tuning.name() + "', transposed by " + tuning.transpose()
+                    + (Math.abs(tuning.transpose()) == 1 ? " semitone" : " semitones") + ", trimmed by "
+                    + Figures.text(tuning.trimCents(), 1) + " cents");
+            talk.event(
+                    "tuning",
+                    Map.of(
+                            "name", tuning.name(),
+                            "transpose", tuning.transpose(),
+                            "trimCents", tuning.trimCents()));
+        } else if (event.what() instanceof Event.TuningRefused refused) {
+            talk.warn("tuning '" + refused.tuning() + "' stays out: " + refused.reason());
+            talk.event("tuningRefused", Map.of("name", refused.tuning(), "reason", refused.reason()));
+        } else if (event.what() instanceof Event.LightMute light) {
+            talk.say(light.muted() ? light.reason() : "light is as usual again");
+            talk.event("light", Map.of("muted", light.muted(), "reason", light.reason()));
+        } else if (event.what() instanceof Event.OpenTaken open) {
+            talk.say(open.light().words());
+            talk.object(JsonViews.lightTaken(open.light()));
+        } else if (event.what() instanceof Event.Hint hint) {
+            talk.say("hint: " + hint.words());
+            talk.event("hint", Map.of("hint", hint.words()));
+        } else if (event.what() instanceof Event.Refused refused) {
+            talk.warn("handspan: " + refused.reason());
+        } else if (event.what() instanceof Event.Failed failed) {
+            talk.warn("handspan: " + failed.reason() + ": please report it with what you did");
+        } else if (event.what() instanceof Event.Learned learned) {
+            talk.say("lines: " + learned.shape().words());
+        }
+    }
+
+    /** Once a second: what sounds; and at once: trouble with a target. */
+    void show(Snapshot snapshot) {
+        for (TargetStatus target : snapshot.targets()) {
+            if (!target.trouble().isEmpty() && !target.trouble().equals(toldTrouble)) {
+                toldTrouble = target.trouble();
+                talk.warn(target.trouble());
+            }
+        }
+        if (!(snapshot.activity() instanceof ActivityView.Playing playing)
+                || playing.frame().isEmpty()
+                || !pulse.isDue(snapshot.timeNanos())) {
+            return;
+        }
+        SoundFrame frame = playing.frame().get();
+        double levelDb = frame.gain01() > 0 ? Decibels.of(frame.gain01()) : Double.NEGATIVE_INFINITY;
+        ObjectNode node = Talk.node();
+        node.put("event", "frame");
+        node.put("state", playing.state().word());
+        node.put("pitchHz", frame.pitchHz());
+        node.put("noteName", playing.tuning().spelling().name(frame.key()));
+        node.put("tuning", playing.tuning().name());
+        node.put("centsFromNote", frame.centsFromKey());
+        node.put("gain01", frame.gain01());
+        JsonViews.number(node, "levelDb", levelDb);
+        node.put("frames", playing.frames());
+        JsonViews.number(node, "ratePerS", playing.ratePerS());
+        node.put("lightMute", playing.lightMute());
+        node.put("hint", playing.hint());
+        talk.object(node);
+        if (!talk.isJson()) {
+            talk.say(playing.state() == PlayState.PLAYING ? sounding(playing, frame, levelDb) : silent(playing));
+        }
+    }
+
+    private static String silent(ActivityView.Playing playing) {
+        String why = playing.lightMute().isEmpty() ? "" : " by light (type light to take the open level again)";
+        String hint = playing.hint().isEmpty() ? "" : "  hint: " + playing.hint();
+        return playing.state().word() + why + hint;
+    }
+
+    private static String sounding(ActivityView.Playing playing, SoundFrame frame, double levelDb) {
+        return String.format(
+                Locale.ROOT,
+                "%-4s %+4.0f cents  %8s Hz  %s",
+                playing.tuning().spelling().name(frame.key()),
+                frame.centsFromKey(),
+                Figures.text(frame.pitchHz(), 2),
+                Double.isFinite(levelDb) ? Figures.text(levelDb, 1) + " dB" : "silent");
+    }
+
+    /**
+     * The end.
+     *
+     * @return the exit code
+     */
+    int conclude(Snapshot last, List<TargetStatus> targets, int exit) {
+        ObjectNode result = Talk.node();
+        result.put("event", "result");
+        long frames = last.activity() instanceof ActivityView.Playing playing ? playing.frames() : 0;
+        result.put("readings", last.readings());
+        result.put("frames", frames);
+        result.set("rejections", JsonViews.rejections(last.rejections()));
+        result.set("targets", JsonViews.targets(targets));
+        int code = exit == Exit.DONE && last.link() != LinkState.ENDED && last.readings() == 0 ? Exit.NO : exit;
+        result.put("exitCode", code);
+        talk.say(Figures.count(last.readings()) + " readings, " + Figures.count(frames) + " frames");
+        for (TargetStatus target : targets) {
+            talk.say("  " + target.target() + ": " + Figures.count(target.sent()) + " sent, "
+                    + Figures.count(target.refused()) + " refused, " + Figures.count(target.dropped()) + " dropped");
+        }
+        talk.object(result);
+        return code;
+    }
+}
