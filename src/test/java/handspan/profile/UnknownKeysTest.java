@@ -14,7 +14,9 @@ import handspan.music.tuning.Tuning;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -165,5 +167,38 @@ class UnknownKeysTest {
         assertEquals(
                 "hand",
                 MAPPER.readTree(Files.readAllBytes(file)).path("builtBy").asText());
+    }
+
+    /** Whatever stood in the file before, what is saved is what is loaded: keys that went are gone. */
+    @Test
+    void anyRoomCanTakeThePlaceOfAnyOther() throws ProfileException {
+        List<RoomProfile> rooms = SampleRooms.all().toList();
+        for (RoomProfile before : rooms) {
+            for (RoomProfile after : rooms) {
+                FileForm<RoomProfile> form = RoomJson.form(after.room().name());
+                byte[] old =
+                        RoomJson.form(before.room().name()).bytes(before, Optional.empty(), Path.of("before.json"));
+                assertEquals(
+                        after, form.read(form.bytes(after, Optional.of(old), Path.of("x.json")), Path.of("x.json")));
+            }
+        }
+    }
+
+    @Test
+    void anyTuningCanTakeThePlaceOfAnyOther() throws ProfileException {
+        RoomProfile room = SampleRooms.onlyPitch(ROOM);
+        List<Tuning> tunings = new ArrayList<>();
+        SampleRooms.all().forEach(each -> each.tunings().forEach(tuning -> tunings.add(tuning.named("x"))));
+        for (Tuning before : tunings) {
+            for (Tuning after : tunings) {
+                profiles.save(alone(room, before));
+                profiles.save(alone(room, after));
+                assertEquals(alone(room, after), profiles.load(ROOM));
+            }
+        }
+    }
+
+    private static RoomProfile alone(RoomProfile room, Tuning tuning) {
+        return new RoomProfile(room.room(), List.of(tuning), room.level(), room.send());
     }
 }

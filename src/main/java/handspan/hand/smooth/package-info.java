@@ -1,7 +1,7 @@
 /**
  * Where the hand is: spikes out, wobble down, in millimetres only.
  *
- * <p>Start reading at {@link handspan.hand.smooth.SpikeGate}, then {@link handspan.hand.smooth.OneEuro}.
+ * <p>Start reading at {@link handspan.hand.smooth.SpikeGate}, then {@link handspan.hand.smooth.HandSmoother}.
  */
 @NullMarked
 package handspan.hand.smooth;

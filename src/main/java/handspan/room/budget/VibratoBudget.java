@@ -47,10 +47,12 @@ public record VibratoBudget(double kept01, double ratePerS) {
         double measured = sinc(HZ * room.sensor(hand).measuringMs() / 1000);
         double glided = Math.pow(sinc(HZ / room.ratePerS()), 2);
         double smoothed = smoothed(new HandSmoother(smoothing, hand.noiseMm(), room.ratePerS()), mm, room.ratePerS());
-        double free01 = tuning.snap() == Snap.STEPS
-                ? 0
-                : tuning.snap() == Snap.PULL ? 1 - tuning.snapping().strength01() : 1;
-        return new VibratoBudget(measured * glided * smoothed * free01, room.ratePerS());
+        double left01 = switch (tuning.snap()) {
+            case STEPS -> 0;
+            case PULL -> 1 - tuning.snapping().strength01();
+            case FREE, ONSET -> 1;
+        };
+        return new VibratoBudget(measured * glided * smoothed * left01, room.ratePerS());
     }
 
     private static double sinc(double turns) {
@@ -75,13 +77,16 @@ public record VibratoBudget(double kept01, double ratePerS) {
         return 2 * Math.hypot(sine, cosine) / count / mm;
     }
 
-    /** Whether it is as good as gone. */
+    /** Whether it is as good as gone, though it might be wanted: {@link Snap#STEPS} has none on purpose. */
     public boolean isLost() {
-        return ratePerS < LEAST_RATE_PER_S || kept01 < LOST_01;
+        return kept01 > 0 && (ratePerS < LEAST_RATE_PER_S || kept01 < LOST_01);
     }
 
     /** In words, with the figure. */
     public String words() {
+        if (kept01 == 0) {
+            return "no vibrato: only notes sound";
+        }
         String figure = Figures.percent(kept01) + " of a vibrato of 25 cents either way at 6 a second";
         return isLost()
                 ? "vibrato will be lost: " + figure + " is left at " + Figures.text(ratePerS, 0) + " readings a second"
