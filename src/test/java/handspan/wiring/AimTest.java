@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class AimTest {
     private static final double WANDER_MM2 = 1;
-    private static final int FEW = 30;
+    private static final int FEW = 20;
 
     /** Reaches that a room was made from, and how often the stated uncertainty held the truth. */
     private record Evenings(double meanMm2, double standardErrorMm2, double held01, int count) {
@@ -99,7 +99,7 @@ class AimTest {
             measured += trial.fit().squareMm2() / FEW;
             truly += trial.reachedMm2() / FEW;
         }
-        // both are of the same reaches, so only the noise of reading and holding is left between them: 37 mm^2 by 30
+        // both are of the same reaches, so only the noise of reading and holding is left between them: 37 mm^2 by 20
         // evenings scatter by 3 mm^2 themselves
         assertEquals(truly, measured, 2);
     }

@@ -2,6 +2,7 @@ package handspan.room.calibrate;
 
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Sensor;
+import handspan.number.fit.MonotoneCurve;
 import handspan.room.HandRole;
 import handspan.room.Hold;
 import handspan.room.Response;
@@ -51,10 +52,9 @@ final class ReachJudge {
                         .map(hold -> new Place(target, hold)))
                 .toList();
         if (places.size() < targets.size()) {
-            throw new IllegalStateException("step " + step.id() + " before its places were held");
+            return verdict;
         }
-        Response response = EndsFit.nominal(
-                channel, sensor, places.get(0).hold(), places.get(1).hold());
+        Response response = response(places);
         Place wanted = places.stream()
                 .filter(place -> place.step().equals(step.place()))
                 .findFirst()
@@ -76,6 +76,26 @@ final class ReachJudge {
     }
 
     private record Place(Step step, Hold hold) {}
+
+    /** By the ruler, where that tells more than the sensor; else as two ends would be taken. */
+    private Response response(List<Place> places) {
+        List<Hold> sorted = places.stream()
+                .map(Place::hold)
+                .sorted(Comparator.comparingDouble(Hold::physical))
+                .toList();
+        if (!sensor.isLength() && sorted.stream().allMatch(hold -> hold.mm().isPresent())) {
+            try {
+                return new Response.Curve(sorted.stream()
+                        .map(hold -> new MonotoneCurve.Point(
+                                hold.physical(), hold.mm().orElseThrow()))
+                        .toList());
+            } catch (IllegalArgumentException e) {
+                // marks held out of order: the fit will name them
+                return EndsFit.nominal(channel, sensor, sorted.get(0), sorted.get(sorted.size() - 1));
+            }
+        }
+        return EndsFit.nominal(channel, sensor, sorted.get(0), sorted.get(sorted.size() - 1));
+    }
 
     private static double offMm(Place place, double physical, Response response) {
         return Math.abs(response.mm(physical) - response.mm(place.hold().physical()));
