@@ -7,25 +7,17 @@ import handspan.instrument.sensor.Photoresistor;
 import handspan.instrument.sensor.Sensor;
 import handspan.instrument.sensor.SensorKind;
 import handspan.music.level.LevelCurve;
-import handspan.music.tuning.PitchRange;
-import handspan.music.tuning.ReferencePitch;
-import handspan.music.tuning.Snap;
-import handspan.music.tuning.SnapLimits;
 import handspan.music.tuning.Tuning;
-import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
 import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.budget.PitchSmoothing;
-import java.util.Optional;
+import handspan.room.budget.StepsBudget;
 import org.jspecify.annotations.Nullable;
 
 /** Builds the parts of a path from a room: the settings of each follow from the room's own noise and rate. */
-public final class PathParts {
-    /** Wanted wobble of a still hand, cents rms. */
-    public static final double TARGET_CENTS = PitchSmoothing.TARGET_CENTS;
-
+final class PathParts {
     /** Wanted wobble of level, dB rms (this project's own choice). */
     private static final double TARGET_DB = 0.5;
 
@@ -41,69 +33,6 @@ public final class PathParts {
         this.settings = settings;
     }
 
-    /** Smoothing of the pitch hand in a room. */
-    public static SmoothSettings pitchSmoothing(Room room, Tuning tuning) {
-        return PitchSmoothing.of(room, tuning);
-    }
-
-    /**
-     * Why a room is too unsteady for {@link Snap#STEPS} with a tuning: the hysteresis that keeps a resting hand from
-     * switching would take more than a quarter of the narrowest note.
-     *
-     * @return empty when it is steady enough, or the tuning does not snap
-     */
-    public static Optional<String> stepsRefusal(Room room, Tuning tuning) {
-        if (tuning.snap() != Snap.STEPS) {
-            return Optional.empty();
-        }
-        double hysteresis = limits(room, tuning).hysteresisCents();
-        double most = mostHysteresisCents(tuning);
-        if (hysteresis <= most) {
-            return Optional.empty();
-        }
-        return Optional.of("steps of " + tuning.scale().name() + " would flutter here: the noise of this room asks for "
-                + Figures.text(hysteresis, 0) + " cents of play at each boundary (at most " + Figures.text(most, 0)
-                + " for this scale); "
-                + rangeForSteps(room, tuning)
-                        .map(range -> tuning.lowName() + " to "
-                                + tuning.with(range).highName() + " ("
-                                + Figures.text((range.highKey() - range.lowKey()) / 12.0, 1)
-                                + " octaves) would hold, or a scale with fewer notes, or --snap free")
-                        .orElse("a scale with fewer notes might hold, or --snap free"));
-    }
-
-    /** The widest range from the same low note in which {@link Snap#STEPS} holds; empty when none does. */
-    static Optional<PitchRange> rangeForSteps(Room room, Tuning tuning) {
-        PitchRange range = tuning.range();
-        for (int high = range.highKey(); high > range.lowKey(); high--) {
-            PitchRange narrower = new PitchRange(range.lowKey(), high, range.direction(), range.warp());
-            Optional<Tuning> narrow = tried(tuning, narrower);
-            if (narrow.isPresent()
-                    && narrow.get().ladder().size() > 1
-                    && limits(room, narrow.get()).hysteresisCents() <= mostHysteresisCents(narrow.get())) {
-                return Optional.of(narrower);
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Empty where no note of the scale lies in the range. */
-    private static Optional<Tuning> tried(Tuning tuning, PitchRange range) {
-        try {
-            return Optional.of(tuning.with(range));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static SnapLimits limits(Room room, Tuning tuning) {
-        return Voice.limits(tuning, room.pitch().zone(), pitchSmoothing(room, tuning), room.ratePerS());
-    }
-
-    private static double mostHysteresisCents(Tuning tuning) {
-        return tuning.ladder().narrowestCell() * ReferencePitch.CENTS_PER_KEY * SnapLimits.MOST_OF_CELL01;
-    }
-
     private static SmoothSettings levelSmoothing(Room room, HandSetup level, LevelCurve curve) {
         double dbPerMm = (curve.ceilingDb() - curve.floorDb()) / level.zone().lengthMm();
         return SmoothSettings.reaching(level.noiseMm(), room.ratePerS(), TARGET_DB / dbPerMm);
@@ -111,7 +40,7 @@ public final class PathParts {
 
     HandTracker pitchHand() {
         Room room = profile.room();
-        return tracker(room.pitch(), pitchSmoothing(room, tuning));
+        return tracker(room.pitch(), PitchSmoothing.of(room, tuning));
     }
 
     @Nullable
@@ -186,7 +115,6 @@ public final class PathParts {
                 level == null ? null : level.zone(),
                 profile.level(),
                 tuning,
-                pitchSmoothing(room, tuning),
-                room.ratePerS());
+                StepsBudget.limits(room, tuning));
     }
 }

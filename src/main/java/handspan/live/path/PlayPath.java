@@ -1,6 +1,5 @@
 package handspan.live.path;
 
-import handspan.hand.smooth.SmoothSettings;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.music.send.PlayState;
@@ -9,6 +8,8 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
 import handspan.room.Room;
+import handspan.room.budget.PitchSmoothing;
+import handspan.room.budget.StepsBudget;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -281,11 +282,10 @@ public final class PlayPath {
      * @return why not, where this room is too unsteady for it; then all stays as it was
      */
     public Optional<String> tune(Tuning tuning) {
-        Optional<String> refusal = PathParts.stepsRefusal(room, tuning);
+        Optional<String> refusal = StepsBudget.refusal(room, tuning);
         if (refusal.isEmpty()) {
-            SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
-            pitchHand.smoothBy(smoothing);
-            voice.tune(tuning, smoothing, sounded);
+            pitchHand.smoothBy(PitchSmoothing.of(room, tuning));
+            voice.tune(tuning, StepsBudget.limits(room, tuning), sounded);
         }
         return refusal;
     }

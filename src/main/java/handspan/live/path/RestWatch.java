@@ -4,6 +4,7 @@ import handspan.number.fit.Robust;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.room.Zone;
+import handspan.room.budget.PitchSmoothing;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -21,7 +22,7 @@ public final class RestWatch {
     static final double LEAST_MM = 3;
 
     /** Least move that is worth a word, cents: the smallest pitch step that is heard. */
-    static final double LEAST_CENTS = PathParts.TARGET_CENTS;
+    static final double LEAST_CENTS = PitchSmoothing.TARGET_CENTS;
 
     /** Share of the limit under which it is not any more. */
     private static final double BACK01 = 0.7;

@@ -1,6 +1,5 @@
 package handspan.live.path;
 
-import handspan.hand.smooth.SmoothSettings;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
@@ -22,7 +21,6 @@ final class Voice {
     private final Zone pitchZone;
     private final @Nullable Zone levelZone;
     private final LevelCurve level;
-    private final double ratePerS;
     private final PitchBridge bridge = new PitchBridge(BRIDGE_MS);
     private Tuning tuning;
     private PitchCurve curve;
@@ -31,42 +29,29 @@ final class Voice {
     private double soundedHz;
     private double leftHz;
 
-    Voice(
-            Zone pitchZone,
-            @Nullable Zone levelZone,
-            LevelCurve level,
-            Tuning tuning,
-            SmoothSettings smoothing,
-            double ratePerS) {
+    Voice(Zone pitchZone, @Nullable Zone levelZone, LevelCurve level, Tuning tuning, SnapLimits limits) {
         this.pitchZone = pitchZone;
         this.levelZone = levelZone;
         this.level = level;
-        this.ratePerS = ratePerS;
         this.tuning = tuning;
         this.curve = tuning.curve();
         this.ladder = tuning.ladder();
-        this.snapper = Snapper.of(tuning.snapping(), ladder, limits(tuning, pitchZone, smoothing, ratePerS));
-    }
-
-    /** What snapping has to know of a room's noise. */
-    static SnapLimits limits(Tuning tuning, Zone zone, SmoothSettings smoothing, double ratePerS) {
-        double share01 = 1 / (1 + smoothing.stillLagMs() / 1000 * ratePerS);
-        return SnapLimits.of(smoothing.jitterMm() * tuning.centsPerMm(zone.lengthMm()), share01, ratePerS);
+        this.snapper = Snapper.of(tuning.snapping(), ladder, limits);
     }
 
     /**
      * Puts another tuning in. What sounds now passes over into it.
      *
-     * @param smoothing of the pitch hand from now on
+     * @param limits of its snapping in this room
      * @param sounds whether anything sounds: in silence there is nothing to pass over from
      */
-    void tune(Tuning chosen, SmoothSettings smoothing, boolean sounds) {
+    void tune(Tuning chosen, SnapLimits limits, boolean sounds) {
         leftHz = sounds ? soundedHz : 0;
         bridge.reset();
         tuning = chosen;
         curve = chosen.curve();
         ladder = chosen.ladder();
-        snapper = Snapper.of(chosen.snapping(), ladder, limits(chosen, pitchZone, smoothing, ratePerS));
+        snapper = Snapper.of(chosen.snapping(), ladder, limits);
     }
 
     void onPitchHand(double mm, long timeNanos) {

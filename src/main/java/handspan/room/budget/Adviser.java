@@ -34,7 +34,7 @@ public final class Adviser {
     private final Reach reach;
     private final double mostMiss01;
 
-    private Adviser(Reach reach, double mostMiss01) {
+    Adviser(Reach reach, double mostMiss01) {
         if (!(mostMiss01 > 0 && mostMiss01 < 1)) {
             throw new IllegalArgumentException("a share of " + mostMiss01
                     + " of reaches that may miss (above 0, under 1; 0.2 is usual, 0.1 with a measured aim)");
@@ -128,7 +128,12 @@ public final class Adviser {
                 .map(scale -> new Advice.ForScale(scale, widest(scale, tuning)))
                 .toList();
         return new Advice(
-                aim(), mostMiss01, sentence(tuning), widest, playable(tuning), new Remedies(reach).of(tuning));
+                aim(),
+                mostMiss01,
+                sentence(tuning),
+                widest,
+                playable(tuning),
+                new Remedies(reach, mostMiss01).of(tuning));
     }
 
     /** In a sentence: what the zone holds of a scale of few notes, of the tuning's, and of all notes. */

@@ -8,15 +8,22 @@ import handspan.room.Aim;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What would lower the chance that a tuning's worst note is missed: one thing at a time, each computed as the chance
  * itself is.
  *
  * @param reach as it is now
+ * @param mostMiss01 largest share of reaches for the worst note that may miss
  */
-record Remedies(Reach reach) {
+record Remedies(Reach reach, double mostMiss01) {
     private static final double LONGER = 1.25;
+
+    /** What helps less than this is no help: it would not be seen in per cent. */
+    private static final double LEAST_GAIN01 = 0.002;
+
+    private static final List<String> FEW = List.of("minor-pentatonic", "major-pentatonic");
 
     /** What would help, the best first; only what lowers the worst note's chance. */
     List<Advice.Help> of(Tuning tuning) {
@@ -40,18 +47,22 @@ record Remedies(Reach reach) {
         }
         help.add(helping(
                 "half the noise: a quieter sensor, or the zone nearer to it", reach.withNoiseTimes(0.5), tuning));
-        int low = Adviser.tonicNear(tuning);
-        if (tuning.highKey() - tuning.lowKey() > Adviser.OCTAVE_KEYS) {
-            Adviser.ranged(tuning.scale(), tuning, low, low + Adviser.OCTAVE_KEYS)
-                    .ifPresent(smaller -> help.add(helping("a range of one octave", reach, smaller)));
+        double now = Playable.of(reach, tuning).worst().miss01();
+        if (now > mostMiss01) {
+            new Adviser(reach, mostMiss01)
+                    .widest(tuning.scale(), tuning)
+                    .filter(smaller -> smaller.semitones() < tuning.curve().span())
+                    .ifPresent(smaller -> help.add(new Advice.Help(
+                            "a range from " + smaller.lowName() + " to " + smaller.highName(),
+                            smaller.worstName(),
+                            smaller.worst().miss01())));
         }
-        Adviser.ranged(fewer(tuning.scale()), tuning, tuning.lowKey(), tuning.highKey())
-                .filter(other -> other.ladder().size() < tuning.ladder().size())
+        fewer(tuning.scale())
+                .flatMap(few -> Adviser.ranged(few, tuning, tuning.lowKey(), tuning.highKey()))
                 .ifPresent(other ->
                         help.add(helping("the fewer notes of " + other.scale().name(), reach, other)));
-        double now = Playable.of(reach, tuning).worst().miss01();
         return help.stream()
-                .filter(each -> each.miss01() < now)
+                .filter(each -> each.miss01() < now - LEAST_GAIN01)
                 .sorted(Comparator.comparingDouble(Advice.Help::miss01))
                 .toList();
     }
@@ -61,10 +72,12 @@ record Remedies(Reach reach) {
         return new Advice.Help(what, playable.worstName(), playable.worst().miss01());
     }
 
-    /** The pentatonic scale that is nearest in kind: major where a scale has a major third and no minor one. */
-    private static Scale fewer(Scale scale) {
+    /** A scale of some of its notes only; empty where none of the usual ones is. */
+    private static Optional<Scale> fewer(Scale scale) {
         List<Double> cents = scale.stepsCents();
-        boolean minor = cents.contains(300.0) || !cents.contains(400.0);
-        return Scales.named(minor ? Adviser.FEW_NOTES : "major-pentatonic");
+        return FEW.stream()
+                .map(Scales::named)
+                .filter(few -> few.stepsCents().size() < cents.size() && cents.containsAll(few.stepsCents()))
+                .findFirst();
     }
 }

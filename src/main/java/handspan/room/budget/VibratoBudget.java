@@ -1,7 +1,6 @@
 package handspan.room.budget;
 
 import handspan.hand.smooth.HandSmoother;
-import handspan.hand.smooth.SmoothSettings;
 import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
@@ -37,16 +36,17 @@ public record VibratoBudget(double kept01, double ratePerS) {
      * <p>A sensor that measures for a time T passes {@code sin(x) / x}, x = pi f T (mean of a sine over T); straight
      * lines between readings pass the square of that, T being the time between readings (their Fourier transform is
      * that of a triangle). The smoother is tried on the vibrato itself.
-     *
-     * @param smoothing of the pitch hand
      */
-    public static VibratoBudget of(Room room, Tuning tuning, SmoothSettings smoothing) {
+    public static VibratoBudget of(Room room, Tuning tuning) {
         HandSetup hand = room.pitch();
         Zone zone = hand.zone();
         double mm = CENTS / tuning.centsPerMm(zone.lengthMm(), 0.5);
         double measured = sinc(HZ * room.sensor(hand).measuringMs() / 1000);
         double glided = Math.pow(sinc(HZ / room.ratePerS()), 2);
-        double smoothed = smoothed(new HandSmoother(smoothing, hand.noiseMm(), room.ratePerS()), mm, room.ratePerS());
+        double smoothed = smoothed(
+                new HandSmoother(PitchSmoothing.of(room, tuning), hand.noiseMm(), room.ratePerS()),
+                mm,
+                room.ratePerS());
         double left01 = switch (tuning.snap()) {
             case STEPS -> 0;
             case PULL -> 1 - tuning.snapping().strength01();

@@ -14,6 +14,8 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.room.Room;
 import handspan.room.Zone;
+import handspan.room.budget.PitchSmoothing;
+import handspan.room.budget.StepsBudget;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,8 +44,8 @@ class SnapRestTest {
         Tuning tuning =
                 Tuning.usual().withScale(Scales.named("minor-pentatonic")).withSnap(Snap.parse(snap));
         Room room = TestRooms.twoDistances(ratePerS, tuning, noiseMm).room();
-        SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
-        SnapLimits limits = Voice.limits(tuning, room.pitch().zone(), smoothing, ratePerS);
+        SmoothSettings smoothing = PitchSmoothing.of(room, tuning);
+        SnapLimits limits = StepsBudget.limits(room, tuning);
         double whole = changesPerMinute(room, tuning, smoothing, limits, stepMm);
         assertTrue(whole <= 1, whole + " a minute with " + limits.hysteresisCents() + " cents");
         SnapLimits half = new SnapLimits(limits.jitterCents(), limits.hysteresisCents() / 2);

@@ -78,9 +78,7 @@ class VibratoTest {
         // the readings here are momentary: what the sensor's measuring takes away is left out
         double x = Math.PI * HZ * room.sensor(room.pitch()).measuringMs() / 1000;
         double sensor = x == 0 ? 1 : Math.sin(x) / x;
-        return VibratoBudget.of(room, tuning, PathParts.pitchSmoothing(room, tuning))
-                        .kept01()
-                / sensor;
+        return VibratoBudget.of(room, tuning).kept01() / sensor;
     }
 
     @ParameterizedTest(name = "{0} at {1}/s, noise {2} mm: {3}")
@@ -109,7 +107,7 @@ class VibratoTest {
         double stated = stated01(FREE, ratePerS, 2.15);
         assertEquals(kept, stated, STATED_01);
         var room = TestRooms.twoDistances(ratePerS, FREE, 2.15).room();
-        VibratoBudget budget = VibratoBudget.of(room, FREE, PathParts.pitchSmoothing(room, FREE));
+        VibratoBudget budget = VibratoBudget.of(room, FREE);
         assertEquals(lost, budget.isLost(), budget.words());
         assertEquals(lost, budget.words().startsWith("vibrato will be lost"), budget.words());
     }
