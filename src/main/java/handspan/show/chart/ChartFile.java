@@ -2,11 +2,7 @@ package handspan.show.chart;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
 
@@ -39,24 +35,6 @@ public final class ChartFile {
                     "picture of " + widthPx + " x " + heightPx + " px (" + LEAST_PX + ".." + MOST_PX + " each way)");
         }
         BufferedImage picture = chart.createBufferedImage(widthPx, heightPx);
-        Path whole = png.toAbsolutePath();
-        Path part = whole.resolveSibling(whole.getFileName() + ".part");
-        try {
-            try (OutputStream out = Files.newOutputStream(part)) {
-                ChartUtils.writeBufferedImageAsPNG(out, picture);
-            }
-            replace(part, whole);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    private static void replace(Path part, Path whole) throws IOException {
-        try {
-            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            // some network folders cannot; a picture can be drawn again
-            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.write(png, out -> ChartUtils.writeBufferedImageAsPNG(out, picture));
     }
 }

@@ -208,7 +208,7 @@ public record NoteStrip(
 
     private static String distanceWords(HandSetup hand) {
         if (isByDataSheet(hand)) {
-            return "after the data sheet's curve, no ruler was used: this sensor may be several per cent off";
+            return "after the data sheet's curve, no ruler was used: parts differ from it, so measure one note before you cut";
         }
         return hand.response() instanceof Response.AsMeasured
                 ? "as the sensor measures them, no ruler was used"

@@ -1,14 +1,12 @@
 package handspan.show.report;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import handspan.show.chart.WholeFile;
 import java.awt.Graphics2D;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -32,10 +30,10 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  * }</pre>
  *
  * <p>The same drawings make the same bytes: no time and no chance goes in. Viewers are asked to print at full size (ISO
- * 32000-1:2008, 12.2, PrintScaling None). Not for use by several threads.
+ * 32000-1:2008, 12.2, PrintScaling None; clauses from memory). Not for use by several threads.
  */
 public final class VectorPdf implements Closeable {
-    /** A point is a 72nd of an inch (ISO 32000-1:2008, 8.3.2.3, default user space). */
+    /** A point is a 72nd of an inch (ISO 32000-1:2008, 8.3.2.3, default user space; clause from memory). */
     public static final double MM_PER_POINT = 25.4 / 72;
 
     /** What the file's identifier is made from besides the title; a time unless it is given. */
@@ -116,24 +114,7 @@ public final class VectorPdf implements Closeable {
         if (Files.isDirectory(whole)) {
             throw new IOException(pdf + " cannot be written: it is a folder; name a file in it");
         }
-        Path part = whole.resolveSibling(whole.getFileName() + ".part");
-        try {
-            try (OutputStream out = Files.newOutputStream(part)) {
-                document.save(out);
-            }
-            replace(part, whole);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    private static void replace(Path part, Path whole) throws IOException {
-        try {
-            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            // some network folders cannot; a sheet can be printed again
-            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.write(whole, document::save);
     }
 
     private static float points(double mm) {
