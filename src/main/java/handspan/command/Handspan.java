@@ -41,6 +41,9 @@ import picocli.CommandLine.IVersionProvider;
             HelpCommand.class
         })
 public final class Handspan implements Runnable {
+    /** Verbs that draw into files alone. */
+    private static final List<String> DRAWING = List.of("strip", "advise");
+
     private final PrintStream out;
     private final PrintStream err;
     private final InputStream in;
@@ -57,7 +60,7 @@ public final class Handspan implements Runnable {
     /** Starts the program and ends it with the exit code of its verb. */
     public static void main(String[] args) {
         List<String> words = List.of(args);
-        if (words.contains("strip") || words.contains("--no-window")) {
+        if (DRAWING.contains(words.isEmpty() ? "" : words.get(0)) || words.contains("--no-window")) {
             // what draws without a window needs no screen, and a stale DISPLAY would stop it
             System.setProperty("java.awt.headless", "true");
         }

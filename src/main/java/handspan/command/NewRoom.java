@@ -76,9 +76,7 @@ final class NewRoom {
 
     private RoomProfile again(RoomProfile before, Room room) {
         SendPlan send = targetsNamed ? before.send().to(targets) : before.send();
-        // a player's aim goes on being theirs until it is measured again
-        Room known = room.aim().isMeasured() ? room : room.with(before.room().aim());
-        return new RoomProfile(known, before.tunings(), before.level(), send);
+        return new RoomProfile(room, before.tunings(), before.level(), send);
     }
 
     /** A room with the tuning that the adviser chooses for it. */

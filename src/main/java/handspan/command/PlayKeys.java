@@ -60,6 +60,15 @@ final class PlayKeys {
         return quit;
     }
 
+    /** A tuning was refused: the one that plays is changed by the next key. */
+    synchronized void onRefused(Tuning playing) {
+        for (Tuning tuning : tunings) {
+            if (tuning.name().equals(playing.name())) {
+                own = tuning;
+            }
+        }
+    }
+
     private synchronized void mute() {
         muted = !muted;
         rig.submit(new Command.Mute(muted));

@@ -1,7 +1,7 @@
 package handspan.command;
 
-import handspan.live.path.PathParts;
 import handspan.live.path.PathSettings;
+import handspan.live.session.ActivityView;
 import handspan.live.session.Event;
 import handspan.live.session.LinkException;
 import handspan.music.send.SendTarget;
@@ -11,6 +11,7 @@ import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
 import handspan.room.Room;
+import handspan.room.budget.StepsBudget;
 import handspan.room.budget.VibratoBudget;
 import handspan.wiring.Recording;
 import handspan.wiring.Rig;
@@ -86,15 +87,14 @@ final class PlayVerb extends Verb {
                         .to(UsageException.reading(
                                 () -> send.stream().map(SendTarget::parse).toList())));
         Tuning tuning = UsageException.reading(() -> chosen(profile));
-        Optional<String> refusal = PathParts.stepsRefusal(profile.room(), tuning);
+        Optional<String> refusal = StepsBudget.refusal(profile.room(), tuning);
         if (refusal.isPresent()) {
             throw new UsageException(refusal.get());
         }
         if (source.source().kind() == Source.Kind.SIMULATION) {
             source.told();
         }
-        VibratoBudget vibrato =
-                VibratoBudget.of(profile.room(), tuning, PathParts.pitchSmoothing(profile.room(), tuning));
+        VibratoBudget vibrato = VibratoBudget.of(profile.room(), tuning);
         if (vibrato.isLost()) {
             talk.say(vibrato.words());
         }
@@ -140,7 +140,10 @@ final class PlayVerb extends Verb {
         rig.follow(snapshot -> {
             for (Event event : events.fresh(snapshot)) {
                 words.tell(event);
-                if (event.what() instanceof Event.Refused) {
+                if (event.what() instanceof Event.TuningRefused
+                        && snapshot.activity() instanceof ActivityView.Playing playing) {
+                    keys.onRefused(playing.tuning());
+                } else if (event.what() instanceof Event.Refused) {
                     exit.set(Exit.USAGE);
                 } else if (event.what() instanceof Event.Failed) {
                     exit.set(Exit.INTERNAL);

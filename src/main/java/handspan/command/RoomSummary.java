@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.hand.smooth.SmoothSettings;
 import handspan.instrument.sensor.SensorKind;
-import handspan.live.path.PathParts;
 import handspan.music.send.SendTarget;
 import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.Tuning;
@@ -16,6 +15,7 @@ import handspan.room.Room;
 import handspan.room.Zone;
 import handspan.room.budget.LatencyBudget;
 import handspan.room.budget.NoteBudget;
+import handspan.room.budget.PitchSmoothing;
 import handspan.room.budget.VibratoBudget;
 import handspan.room.calibrate.AimFit;
 import java.util.ArrayList;
@@ -33,7 +33,7 @@ final class RoomSummary {
         Tuning tuning = profile.tunings().get(0);
         Zone zone = room.pitch().zone();
         double centsPerMm = tuning.centsPerMm(zone.lengthMm());
-        SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
+        SmoothSettings smoothing = PitchSmoothing.of(room, tuning);
         List<String> lines = new ArrayList<>();
         lines.add("room '" + room.name() + "', calibrated " + room.calibratedAt() + ", instrument '"
                 + room.instrument().name() + "' revision " + room.instrument().revision());
@@ -61,7 +61,7 @@ final class RoomSummary {
         lines.addAll(BudgetView.lines(profile));
         lines.add("feel: " + smoothing.words(centsPerMm) + "; "
                 + Figures.text(latency(profile).totalMs(), 0) + " ms from hand to message; "
-                + VibratoBudget.of(room, tuning, smoothing).words());
+                + VibratoBudget.of(room, tuning).words());
         lines.add("sends to "
                 + profile.send().targets().stream()
                         .map(SendTarget::text)
@@ -120,8 +120,7 @@ final class RoomSummary {
 
     static LatencyBudget latency(RoomProfile profile) {
         Room room = profile.room();
-        SmoothSettings smoothing =
-                PathParts.pitchSmoothing(room, profile.tunings().get(0));
+        SmoothSettings smoothing = PitchSmoothing.of(room, profile.tunings().get(0));
         return LatencyBudget.of(
                 room.sensor(room.pitch()).measuringMs(),
                 room.ratePerS(),
@@ -136,7 +135,7 @@ final class RoomSummary {
         Tuning tuning = profile.tunings().get(0);
         Zone zone = room.pitch().zone();
         double centsPerMm = tuning.centsPerMm(zone.lengthMm());
-        SmoothSettings smoothing = PathParts.pitchSmoothing(room, tuning);
+        SmoothSettings smoothing = PitchSmoothing.of(room, tuning);
         ObjectNode node = Talk.node();
         node.put("name", room.name());
         node.put("calibratedAt", room.calibratedAt());
@@ -154,8 +153,7 @@ final class RoomSummary {
         ArrayNode tunings = node.putArray("tunings");
         profile.tunings().forEach(each -> tunings.add(tuning(each, zone)));
         BudgetView.into(node, profile);
-        JsonViews.number(
-                node, "vibratoKept01", VibratoBudget.of(room, tuning, smoothing).kept01());
+        JsonViews.number(node, "vibratoKept01", VibratoBudget.of(room, tuning).kept01());
         JsonViews.number(node, "jitterCents", smoothing.jitterMm() * centsPerMm);
         node.set("latency", JsonViews.latency(latency(profile)));
         ArrayNode targets = node.putArray("targets");

@@ -1,11 +1,11 @@
 package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.live.path.PathParts;
 import handspan.music.tuning.Tuning;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
 import handspan.room.budget.Advice;
+import handspan.room.budget.StepsBudget;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +62,7 @@ final class TuneVerb extends Verb {
         RoomSummary.lines(new RoomProfile(profile.room(), List.of(shown), profile.level(), profile.send())).stream()
                 .filter(line -> line.startsWith("tuning") || line.startsWith("feel"))
                 .forEach(talk::say);
-        Optional<String> refusal = PathParts.stepsRefusal(profile.room(), shown);
+        Optional<String> refusal = StepsBudget.refusal(profile.room(), shown);
         refusal.ifPresent(talk::warn);
         refusal.ifPresent(reason -> result.put("refused", reason));
         Advice.warning(profile.room(), shown, profile.room().aim()).ifPresent(warning -> {

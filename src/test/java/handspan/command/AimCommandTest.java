@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,11 +15,7 @@ class AimCommandTest {
     Path folder;
 
     private Cli run(String line) {
-        List<String> args = new ArrayList<>(Arrays.asList(line.split(" ", -1)));
-        args.add("--profiles");
-        args.add(folder.toString());
-        args.add("--json");
-        return Cli.run(args.toArray(new String[0]));
+        return Cli.line(line, folder);
     }
 
     private JsonNode aim(String line) {

@@ -29,6 +29,13 @@ record Cli(int exitCode, String out, String err) {
         return runWith(new ByteArrayInputStream(new byte[0]), args);
     }
 
+    /** A line of words parted by blanks, on rooms in a folder, with JSON. */
+    static Cli line(String line, java.nio.file.Path profiles) {
+        List<String> args = new ArrayList<>(List.of(line.split(" ", -1)));
+        args.addAll(List.of("--profiles", profiles.toString(), "--json"));
+        return run(args.toArray(new String[0]));
+    }
+
     static Cli runWith(InputStream in, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();

@@ -7,9 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,11 +18,7 @@ class RoomCareTest {
     Path folder;
 
     private Cli run(String line) {
-        List<String> args = new ArrayList<>(Arrays.asList(line.split(" ", -1)));
-        args.add("--profiles");
-        args.add(folder.toString());
-        args.add("--json");
-        return Cli.run(args.toArray(new String[0]));
+        return Cli.line(line, folder);
     }
 
     private JsonNode done(String line) {

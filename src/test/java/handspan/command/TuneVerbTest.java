@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,9 +29,7 @@ class TuneVerbTest {
     }
 
     private Cli run(String line) {
-        List<String> args = new ArrayList<>(Arrays.asList(line.split(" ", -1)));
-        args.addAll(List.of("--room", ROOM, "--profiles", folder.toString(), "--json"));
-        return Cli.run(args.toArray(new String[0]));
+        return Cli.line(line + " --room " + ROOM, folder);
     }
 
     private JsonNode done(String line) {
