@@ -23,11 +23,6 @@ public final class OnePole {
         return 1 / (1 + tau / intervalS);
     }
 
-    /** The cut-off at which a reading goes a given share of the way: the inverse of {@link #share01}. */
-    public static double cutoffHz(double share01, double intervalS) {
-        return share01 / (1 - share01) / (2 * Math.PI * intervalS);
-    }
-
     /** Takes a reading; the first one is taken as it is. */
     public double next(double input, double cutoffHz, double intervalS) {
         value = started ? value + share01(cutoffHz, intervalS) * (input - value) : input;

@@ -1,65 +1,131 @@
 package handspan.hand.smooth;
 
-import handspan.number.units.Figures;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Settings of the smoothing, computed from a room's noise.
+ * How much a still hand is smoothed, computed from a room's noise: the least lag that brings its wobble down to a
+ * target, or the wobble that the longest lag can reach.
  *
- * @param minCutoffHz cut-off for a still hand
- * @param betaHzPerMmPerS rise of the cut-off with speed
- * @param jitterMm expected wobble of a still hand after smoothing, rms
- * @param stillLagMs lag for a still hand
+ * <p>A one-pole of share a passes white noise of standard deviation s as {@code s sqrt(a / (2 - a))} and lags {@code (1
+ * - a) / a} readings (both closed forms of the geometric series of its weights).
+ *
+ * @param noise of the sensor
+ * @param ratePerS readings a second, above 0
+ * @param targetMm wanted wobble, rms, mm, above 0
+ * @param longestLagMs most lag for a still hand, ms, above 0
  */
-public record SmoothSettings(double minCutoffHz, double betaHzPerMmPerS, double jitterMm, double stillLagMs) {
-    /** Longest lag for a still hand, ms. */
+public record SmoothSettings(SensorNoise noise, double ratePerS, double targetMm, double longestLagMs) {
+    /** Longest lag for a still hand, ms, unless the player asks for more or less. */
     public static final double LONGEST_LAG_MS = 60;
 
-    /** Cut-off of the speed estimate, Hz (the value its authors start from). */
-    public static final double SPEED_CUTOFF_HZ = 1;
+    /** Even without noise a reading does not go the whole way: numbers come in steps. */
+    private static final double MOST_SHARE = 0.9;
 
-    /** Noise makes a still hand look as if it moved; that may raise the cut-off by this share. */
-    private static final double NOISE_RISE = 0.3;
-
-    private static final double MOST_BETA = 0.1;
+    /** No reading is trusted any closer, mm: a hand trembles by 0.05 to 0.18 mm (M. Lakie et al., J. Physiol. 2015). */
+    private static final double LEAST_NOISE_MM = 0.3;
 
     /**
-     * The least lag that brings the wobble down to a target, or the wobble that the longest lag can reach.
+     * A point of what can be had: so much wobble for so much lag.
      *
-     * <p>A one-pole of share a passes white noise of standard deviation s as {@code s sqrt(a / (2 - a))} and lags
-     * {@code (1 - a) / a} readings (both closed forms of the geometric series of its weights).
-     *
-     * @param noiseMm standard deviation of one reading, mm
-     * @param ratePerS readings a second
-     * @param targetMm wanted wobble, rms, mm
+     * @param lagMs for a still hand, ms
+     * @param jitterMm wobble of a still hand, rms, mm
      */
+    public record Trade(double lagMs, double jitterMm) {}
+
+    /** Checks the figures. */
+    public SmoothSettings {
+        if (!(ratePerS > 0) || !(targetMm > 0) || !(longestLagMs > 0)) {
+            throw new IllegalArgumentException("smoothing of " + ratePerS + " readings a second towards " + targetMm
+                    + " mm within " + longestLagMs + " ms (all above 0)");
+        }
+    }
+
+    /** The usual settings for a sensor whose noise is the same everywhere. */
     public static SmoothSettings reaching(double noiseMm, double ratePerS, double targetMm) {
-        double intervalS = 1 / ratePerS;
-        double ratio = noiseMm <= 0 ? 1 : Math.min(1, targetMm / noiseMm);
-        double wanted = 2 * ratio * ratio / (1 + ratio * ratio);
-        double least = 1 / (1 + LONGEST_LAG_MS / 1000 * ratePerS);
-        double share = Math.min(0.9, Math.max(wanted, least));
-        double effectiveHz = OnePole.cutoffHz(share, intervalS);
-        double minCutoffHz = effectiveHz / (1 + NOISE_RISE);
-        double speedShare = OnePole.share01(SPEED_CUTOFF_HZ, intervalS);
-        // as if each difference were new noise: twice too much, so that the cut-off rises by half that share only;
-        // the rest is room for its being highest just when the noise is
-        double speedNoise = noiseMm * ratePerS * Math.sqrt(2 * speedShare / (2 - speedShare));
-        // the mean of |v| of normal noise is 0.8 of its standard deviation
-        double beta = speedNoise <= 0 ? MOST_BETA : NOISE_RISE * minCutoffHz / (0.8 * speedNoise);
-        return new SmoothSettings(
-                minCutoffHz,
-                Math.min(MOST_BETA, beta),
-                noiseMm * Math.sqrt(share / (2 - share)),
-                1000 * intervalS * (1 - share) / share);
+        return reaching(SensorNoise.even(noiseMm), ratePerS, targetMm, Quickness.USUAL);
     }
 
     /**
-     * What the player should know, in words.
+     * The settings of a room.
      *
-     * @param centsPerMm of the pitch curve
+     * @param noise of its sensor
+     * @param ratePerS readings a second
+     * @param targetMm wobble to aim at, rms, mm
+     * @param quickness what the player wants
      */
-    public String words(double centsPerMm) {
-        return "a still hand wobbles " + Figures.text(jitterMm * centsPerMm, 1) + " cents rms with "
-                + Figures.text(stillLagMs, 0) + " ms of smoothing";
+    public static SmoothSettings reaching(SensorNoise noise, double ratePerS, double targetMm, Quickness quickness) {
+        return new SmoothSettings(noise, ratePerS, targetMm * quickness.factor(), LONGEST_LAG_MS / quickness.factor());
+    }
+
+    /** The share of the way that a still hand's reading goes, where its noise is so large, 0..1. */
+    double share01(double noiseMm) {
+        double ratio = noiseMm <= 0 ? 1 : Math.min(1, targetMm / noiseMm);
+        double wanted = 2 * ratio * ratio / (1 + ratio * ratio);
+        double least = 1 / (1 + longestLagMs / 1000 * ratePerS);
+        return Math.min(MOST_SHARE, Math.max(wanted, least));
+    }
+
+    /** The share at the worst place, 0..1. */
+    public double share01() {
+        return share01(noise.worstMm());
+    }
+
+    /** Wobble of a still hand after smoothing at the worst place, rms, mm. */
+    public double jitterMm() {
+        return jitterMm(noise.worstMm(), share01());
+    }
+
+    /** Wobble of a still hand at a place, rms, mm. */
+    public double jitterMm(double atMm) {
+        double noiseMm = noise.at(atMm);
+        return jitterMm(noiseMm, share01(noiseMm));
+    }
+
+    private static double jitterMm(double noiseMm, double share01) {
+        return noiseMm * Math.sqrt(share01 / (2 - share01));
+    }
+
+    /** Lag of a still hand's small steps at the worst place, ms. */
+    public double stillLagMs() {
+        return lagMs(share01());
+    }
+
+    private double lagMs(double share01) {
+        return 1000 / ratePerS * (1 - share01) / share01;
+    }
+
+    /** Whether the wobble comes down to what is aimed at, everywhere. */
+    public boolean reachesTarget() {
+        return jitterMm() <= targetMm * (1 + 1e-9);
+    }
+
+    /** Lag at which it would, ms. */
+    public double lagForTargetMs() {
+        double ratio = Math.min(1, targetMm / Math.max(1e-6, noise.worstMm()));
+        return lagMs(Math.min(MOST_SHARE, 2 * ratio * ratio / (1 + ratio * ratio)));
+    }
+
+    /** What wobble can be had for what lag at the worst place, from none to a given lag, at least two points. */
+    public List<Trade> trades(double upToMs) {
+        List<Trade> trades = new ArrayList<>();
+        int count = 24;
+        for (int i = 0; i <= count; i++) {
+            // closer together where it is steep
+            double lagMs = upToMs * i * i / (count * count);
+            double share = 1 / (1 + lagMs / 1000 * ratePerS);
+            trades.add(new Trade(lagMs, jitterMm(noise.worstMm(), share)));
+        }
+        return trades;
+    }
+
+    /** The most noise to reckon with, mm, above 0. */
+    double worstNoiseMm() {
+        return Math.max(LEAST_NOISE_MM, noise.worstMm());
+    }
+
+    /** The noise to reckon with at a place, mm, above 0. */
+    double noiseMm(double atMm) {
+        return Math.max(LEAST_NOISE_MM, noise.at(atMm));
     }
 }

@@ -23,11 +23,15 @@ final class VibratoSense {
     /** From so many times on it is sure. */
     private static final double SURE_TIMES = 2.4;
 
+    /** Where a sensor has no noise at all, mm. */
+    private static final double LEAST_MEAN_MM = 0.01;
+
     /** Slower boards can't show 6 Hz at all. */
     private static final double LEAST_RATE_PER_S = 16;
 
     private final boolean possible;
-    private final double noiseMean;
+    private final SensorNoise noise;
+    private final double meanPerNoise;
     private final double b0;
     private final double a1;
     private final double a2;
@@ -41,17 +45,18 @@ final class VibratoSense {
     /**
      * A sense.
      *
-     * @param noiseMm standard deviation of one reading, mm
+     * @param noise of the sensor
      * @param ratePerS readings a second
      */
-    VibratoSense(double noiseMm, double ratePerS) {
+    VibratoSense(SensorNoise noise, double ratePerS) {
+        this.noise = noise;
         this.possible = ratePerS >= LEAST_RATE_PER_S;
         double w = 2 * Math.PI * Math.min(CENTRE_HZ, 0.45 * ratePerS) / ratePerS;
         double alpha = Math.sin(w) * WIDTH_HZ / (2 * CENTRE_HZ);
         this.b0 = alpha / (1 + alpha);
         this.a1 = -2 * Math.cos(w) / (1 + alpha);
         this.a2 = (1 - alpha) / (1 + alpha);
-        this.noiseMean = Math.max(1e-6, 0.8 * noiseMm * Math.sqrt(Math.PI * WIDTH_HZ / ratePerS));
+        this.meanPerNoise = 0.8 * Math.sqrt(Math.PI * WIDTH_HZ / ratePerS);
     }
 
     /**
@@ -79,6 +84,7 @@ final class VibratoSense {
         y2 = y1;
         y1 = y;
         double mean = envelope.next(Math.abs(y), ENVELOPE_HZ, intervalS);
+        double noiseMean = Math.max(LEAST_MEAN_MM, meanPerNoise * noise.at(mm));
         return Math.max(0, Math.min(1, (mean / noiseMean - NONE_TIMES) / (SURE_TIMES - NONE_TIMES)));
     }
 

@@ -16,13 +16,13 @@ class SpikeGateTest {
 
     private static final long TICK_NANOS = Nanos.ofMs(20);
 
-    private final SpikeGate gate = new SpikeGate(NOISE_MM);
+    private final SpikeGate gate = new SpikeGate();
 
     private long timeNanos;
 
     private boolean passes(double mm) {
         timeNanos += TICK_NANOS;
-        return gate.passes(mm, timeNanos);
+        return gate.passes(mm, timeNanos, Double.NaN, NOISE_MM);
     }
 
     @ParameterizedTest(name = "{0} mm away")
@@ -50,7 +50,9 @@ class SpikeGateTest {
         assertTrue(passes(200));
         assertFalse(passes(400));
         assertTrue(passes(401));
+        assertTrue(gate.hasJumped());
         assertTrue(passes(402));
+        assertFalse(gate.hasJumped());
         assertFalse(passes(200));
     }
 
@@ -69,13 +71,13 @@ class SpikeGateTest {
     void aFastHandAlwaysPasses(double ratePerS) {
         Random random = new Random(43);
         for (int reach = 0; reach < 200; reach++) {
-            SpikeGate fresh = new SpikeGate(NOISE_MM);
+            SpikeGate fresh = new SpikeGate();
             double phase = random.nextDouble();
             for (int i = 0; i < 3 * ratePerS; i++) {
                 double timeS = i / ratePerS;
                 // 200 mm either way at 2 m/s when passing the middle
                 double mm = 300 + 200 * Math.sin(10 * timeS + phase) + noise(random);
-                assertTrue(fresh.passes(mm, Nanos.ofSeconds(timeS)), "held back " + mm + " mm");
+                assertTrue(fresh.passes(mm, Nanos.ofSeconds(timeS), Double.NaN, NOISE_MM), "held back " + mm + " mm");
             }
         }
     }
@@ -90,6 +92,14 @@ class SpikeGateTest {
     void theReachIsSixDeviationsAndTheWayOfTheFastestHand(double awayMm, boolean passes) {
         passes(300);
         assertEquals(passes, passes(300 + awayMm));
+    }
+
+    /** Six standard deviations, and half of 80 m/s^2 times 20 ms squared: 12 + 16 mm from where it is expected. */
+    @ParameterizedTest(name = "{0} mm")
+    @CsvSource({"27.9, true", "-27.9, true", "28.1, false", "-28.1, false"})
+    void whereTheHandIsExpectedItsReachIsWhatItCanAccelerate(double awayMm, boolean passes) {
+        assertTrue(gate.passes(300, Nanos.ofMs(20), 300, NOISE_MM));
+        assertEquals(passes, gate.passes(310 + awayMm, Nanos.ofMs(40), 310, NOISE_MM));
     }
 
     @Test
@@ -115,7 +125,7 @@ class SpikeGateTest {
         long passed = 0;
         for (int i = 0; i < 10_000; i++) {
             double mm = random.nextBoolean() ? odd[random.nextInt(odd.length)] : 1000 * random.nextGaussian();
-            passed += gate.passes(mm, random.nextLong()) ? 1 : 0;
+            passed += gate.passes(mm, random.nextLong(), random.nextBoolean() ? mm / 2 : Double.NaN, NOISE_MM) ? 1 : 0;
         }
         assertEquals(10_000, passed + gate.heldBack());
     }

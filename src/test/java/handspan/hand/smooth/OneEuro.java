@@ -6,11 +6,11 @@ package handspan.hand.smooth;
  *
  * <p>Source: G. Casiez, N. Roussel, D. Vogel, 1 Euro Filter: a simple speed-based low-pass filter for noisy input in
  * interactive systems, CHI 2012, pp. 2527-2530. As in the authors' own program, the speed is taken from the reading
- * against the last output. Owned by one thread.
+ * against the last output. Here it is what the smoother is held against.
  */
 public final class OneEuro {
-    private double minCutoffHz;
-    private double betaHzPerMmPerS;
+    private final double minCutoffHz;
+    private final double betaHzPerMmPerS;
     private final double speedCutoffHz;
     private final OnePole position = new OnePole();
     private final OnePole speed = new OnePole();
@@ -37,24 +37,12 @@ public final class OneEuro {
      * @return smoothed position in mm
      */
     public double next(double inputMm, double intervalS) {
-        return next(inputMm, intervalS, 0);
-    }
-
-    /** The same with a cut-off raised by so much, Hz, for a reason that this filter does not know. */
-    double next(double inputMm, double intervalS, double raisedHz) {
         if (!position.hasValue()) {
             speed.next(0, speedCutoffHz, intervalS);
             return position.next(inputMm, minCutoffHz, intervalS);
         }
         double v = speed.next((inputMm - position.value()) / intervalS, speedCutoffHz, intervalS);
-        return position.next(inputMm, minCutoffHz + betaHzPerMmPerS * Math.abs(v) + raisedHz, intervalS);
-    }
-
-    /** Goes on with other settings, from where it is; checked as at the start. */
-    void use(double newMinCutoffHz, double newBetaHzPerMmPerS) {
-        check(newMinCutoffHz, newBetaHzPerMmPerS, speedCutoffHz);
-        minCutoffHz = newMinCutoffHz;
-        betaHzPerMmPerS = newBetaHzPerMmPerS;
+        return position.next(inputMm, minCutoffHz + betaHzPerMmPerS * Math.abs(v), intervalS);
     }
 
     private static void check(double minCutoffHz, double betaHzPerMmPerS, double speedCutoffHz) {
