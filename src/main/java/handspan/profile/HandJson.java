@@ -3,6 +3,7 @@ package handspan.profile;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.hand.smooth.SensorNoise;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.music.tuning.NoteName;
 import handspan.number.fit.MonotoneCurve;
@@ -43,6 +44,12 @@ final class HandJson {
                 .put("nearUncertaintyMm", hand.zone().nearUncertaintyMm())
                 .put("farUncertaintyMm", hand.zone().farUncertaintyMm());
         tree.put("noiseMm", hand.noiseMm()).put("scaledTravel", hand.scaledTravel());
+        if (hand.noise().points().size() > 1) {
+            ArrayNode places = tree.putArray("noiseByPlace");
+            for (SensorNoise.Point point : hand.noise().points()) {
+                places.addObject().put("mm", point.mm()).put("noiseMm", point.noiseMm());
+            }
+        }
         FitQuality fit = hand.fit();
         if (hand.stepMm() > 0) {
             tree.put("stepMm", hand.stepMm());
@@ -105,8 +112,19 @@ final class HandJson {
         double noiseMm = fields.number("noiseMm", given -> new HandSetup(channel, response, zone, given, false));
         boolean scaledTravel = fields.flag("scaledTravel");
         FitQuality fit = fields.has("fit") ? FitJson.read(fields.object("fit")) : null;
-        HandSetup setup = new HandSetup(channel, response, zone, noiseMm, scaledTravel, fit);
+        SensorNoise noise = fields.has("noiseByPlace") ? noise(fields) : SensorNoise.even(noiseMm);
+        HandSetup setup = new HandSetup(channel, response, zone, noise, scaledTravel, 0, fit);
         return fields.has("stepMm") ? setup.inSteps(fields.number("stepMm", setup::inSteps)) : setup;
+    }
+
+    private static SensorNoise noise(JsonFields fields) throws ProfileException {
+        List<SensorNoise.Point> points = new ArrayList<>();
+        for (JsonFields point : fields.objects("noiseByPlace")) {
+            double mm = point.number("mm");
+            points.add(new SensorNoise.Point(
+                    mm, point.number("noiseMm", given -> new SensorNoise.Point(mm, given).noiseMm())));
+        }
+        return fields.made("noiseByPlace", () -> new SensorNoise(points));
     }
 
     private static Response response(JsonFields fields) throws ProfileException {

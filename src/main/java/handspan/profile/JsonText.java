@@ -1,5 +1,6 @@
 package handspan.profile;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -8,13 +9,11 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -29,19 +28,19 @@ import org.jspecify.annotations.Nullable;
 final class JsonText {
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
-    // the shortest digits that read back as the same double, on every Java version alike
-    private static final JsonMapper AS_DOUBLES = JsonMapper.builder()
+    private static final JsonFactory READING = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
-    private static final JsonMapper AS_WRITTEN = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-            .build();
+    /** Made when a file is written for the first time. */
+    private static final class Writing {
+        // the shortest digits that read back as the same double, on every Java version alike
+        static final JsonMapper MAPPER = JsonMapper.builder()
+                .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+                .build();
+
+        private Writing() {}
+    }
 
     private JsonText() {}
 
@@ -51,27 +50,32 @@ final class JsonText {
      * @param file name for messages
      */
     static ObjectNode read(byte[] bytes, String file) throws ProfileException {
-        return read(AS_DOUBLES, bytes, file);
+        return read(bytes, file, false);
     }
 
     /** The tree with numbers in all the digits they were written with, to keep what this version does not know. */
     static ObjectNode readAsWritten(byte[] bytes, String file) throws ProfileException {
-        return read(AS_WRITTEN, bytes, file);
+        return read(bytes, file, true);
     }
 
-    private static ObjectNode read(JsonMapper mapper, byte[] bytes, String file) throws ProfileException {
+    private static ObjectNode read(byte[] bytes, String file, boolean allDigits) throws ProfileException {
         String text = text(bytes, file);
         if (text.isBlank()) {
             throw broken(file, "the file is empty", null);
         }
-        try {
-            JsonNode tree = mapper.readTree(text);
+        try (JsonParser parser = READING.createParser(text)) {
+            JsonNode tree = new JsonTree(parser, allDigits).read();
+            if (parser.nextToken() != null) {
+                throw broken(file, at(parser.currentTokenLocation()) + "more text after the closing brace", null);
+            }
             if (tree instanceof ObjectNode object) {
                 return object;
             }
             throw broken(file, "the file does not hold an object in braces", null);
         } catch (JsonProcessingException e) {
             throw broken(file, at(e.getLocation()) + words(e), e);
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory", e);
         }
     }
 
@@ -101,9 +105,6 @@ final class JsonText {
     }
 
     private static String words(JsonProcessingException e) {
-        if (e instanceof MismatchedInputException) {
-            return "more text after the closing brace";
-        }
         // left out: what describes the parser's buffer and settings, not the file
         return "not JSON: "
                 + e.getOriginalMessage()
@@ -120,7 +121,7 @@ final class JsonText {
      */
     static int lineOf(byte[] bytes, String pointer) {
         Map<String, Integer> lines = new HashMap<>();
-        try (JsonParser parser = AS_DOUBLES.createParser(withoutMark(new String(bytes, StandardCharsets.UTF_8)))) {
+        try (JsonParser parser = READING.createParser(withoutMark(new String(bytes, StandardCharsets.UTF_8)))) {
             while (parser.nextToken() != null) {
                 lines.putIfAbsent(
                         parser.getParsingContext().pathAsPointer().toString(),
@@ -149,7 +150,7 @@ final class JsonText {
                 .withArrayEmptySeparator("");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators).withObjectIndenter(indent);
         try {
-            String text = AS_DOUBLES.writer(printer).writeValueAsString(tree);
+            String text = Writing.MAPPER.writer(printer).writeValueAsString(tree);
             return (text + "\n").getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("a tree that cannot be written as JSON", e);

@@ -3,6 +3,7 @@ package handspan.profile;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.music.level.Leaving;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.SendLine;
 import handspan.music.send.SendPlan;
@@ -15,18 +16,28 @@ import java.util.List;
 final class SoundJson {
     private static final Words<Boolean> LOUD_ENDS =
             Words.of("loud end", List.of(false, true), far -> far ? "far" : "near");
+    private static final Words<Leaving> ON_LEAVING = Words.of(
+            "choice for a hand that leaves", List.of(Leaving.USUAL, Leaving.USUAL.holding(true)), Leaving::word);
     private static final Words<SendValue> VALUES = Words.of("value", List.of(SendValue.values()), SendValue::word);
 
     private SoundJson() {}
 
     static ObjectNode levelTree(LevelCurve level) {
-        return JsonNodeFactory.instance
+        ObjectNode tree = JsonNodeFactory.instance
                 .objectNode()
                 .put("floorDb", level.floorDb())
                 .put("ceilingDb", level.ceilingDb())
                 .put("knee01", level.knee01())
                 .put("loudEnd", LOUD_ENDS.word(level.loudFar()))
                 .put("riseDbPerMs", level.riseDbPerMs());
+        Leaving leaving = level.leaving();
+        if (leaving.holds()) {
+            tree.put("onLeaving", leaving.word());
+        }
+        if (leaving.fadeMs() != Leaving.USUAL.fadeMs()) {
+            tree.put("fadeMs", leaving.fadeMs());
+        }
+        return tree;
     }
 
     static LevelCurve level(JsonFields fields) throws ProfileException {
@@ -37,7 +48,13 @@ final class SoundJson {
         double knee01 = fields.number("knee01", given -> new LevelCurve(floorDb, ceilingDb, given, loudFar, 1));
         double riseDbPerMs =
                 fields.number("riseDbPerMs", given -> new LevelCurve(floorDb, ceilingDb, knee01, loudFar, given));
-        return new LevelCurve(floorDb, ceilingDb, knee01, loudFar, riseDbPerMs);
+        return new LevelCurve(floorDb, ceilingDb, knee01, loudFar, riseDbPerMs, leaving(fields));
+    }
+
+    private static Leaving leaving(JsonFields fields) throws ProfileException {
+        Leaving usual = Leaving.USUAL;
+        Leaving chosen = fields.has("onLeaving") ? fields.text("onLeaving", ON_LEAVING::meaning) : usual;
+        return fields.has("fadeMs") ? chosen.fadingIn(fields.number("fadeMs", usual::fadingIn)) : chosen;
     }
 
     static ObjectNode sendTree(SendPlan plan) {

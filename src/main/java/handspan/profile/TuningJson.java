@@ -3,6 +3,7 @@ package handspan.profile;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.hand.smooth.Quickness;
 import handspan.music.tuning.Direction;
 import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.NoteName;
@@ -48,6 +49,9 @@ final class TuningJson {
         if (tuning.range().warp() != 0) {
             tree.put("warp", tuning.range().warp());
         }
+        if (tuning.quickness().steps() != 0) {
+            tree.put("quickness", tuning.quickness().steps());
+        }
         return tree;
     }
 
@@ -74,9 +78,12 @@ final class TuningJson {
         int transpose = fields.whole(
                 "transpose", given -> Tuning.usual().shifted(given, 0).transpose());
         double trimCents = fields.number("trimCents", given -> Tuning.usual().shifted(0, given));
+        Quickness quickness =
+                fields.has("quickness") ? new Quickness(fields.number("quickness", Quickness::new)) : Quickness.USUAL;
         return fields.made(
                 "high",
-                () -> new Tuning(name, reference, temperament, scale, tonic, range, snapping, transpose, trimCents));
+                () -> new Tuning(
+                        name, reference, temperament, scale, tonic, range, snapping, transpose, trimCents, quickness));
     }
 
     private static PitchRange range(JsonFields fields) throws ProfileException {

@@ -51,7 +51,11 @@ public record Zone(double nearMm, double farMm, double nearUncertaintyMm, double
 
     /** Whether a hand at a distance counts as playing: within the zone and a margin at both ends. */
     public boolean holds(double mm) {
-        double marginMm = Math.max(LEAST_MARGIN_MM, MARGIN01 * lengthMm());
-        return mm >= nearMm - marginMm && mm <= farMm + marginMm;
+        return mm >= nearMm - marginMm() && mm <= farMm + marginMm();
+    }
+
+    /** How far beyond either end a hand still plays that end. */
+    public double marginMm() {
+        return Math.max(LEAST_MARGIN_MM, MARGIN01 * lengthMm());
     }
 }

@@ -1,9 +1,12 @@
 package handspan.profile;
 
+import handspan.hand.smooth.Quickness;
+import handspan.hand.smooth.SensorNoise;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
+import handspan.music.level.Leaving;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.SendLine;
 import handspan.music.send.SendPlan;
@@ -70,7 +73,8 @@ final class SampleRooms {
                         flat,
                         flat.named("ratios")
                                 .withScale(Scale.written("four fourths", List.of("1/1", "4/3", "16/9", "1100.25")))
-                                .withSnap(Snap.ONSET),
+                                .withSnap(Snap.ONSET)
+                                .with(new Quickness(-0.5)),
                         new Tuning(
                                 "nineteen",
                                 ReferencePitch.A440,
@@ -139,7 +143,7 @@ final class SampleRooms {
                 LASER,
                 new Response.Parabola(-4.5, 1.01, 1e-5, 95, 498),
                 new Zone(100, 500, 0.75, 1.25),
-                2.5,
+                new SensorNoise(List.of(new SensorNoise.Point(100, 1.5), new SensorNoise.Point(500, 2.5))),
                 false,
                 1,
                 new FitQuality(
@@ -161,7 +165,10 @@ final class SampleRooms {
         Room room = new Room(
                 name, "2026-03-14T19:30:00Z", instrument, Air.USUAL, 50, pitch, null, holds, new Aim(7.25, 10));
         return new RoomProfile(
-                room, List.of(Tuning.usual().withWarp(-1.25)), LevelCurve.USUAL, new SendPlan(List.of(), List.of()));
+                room,
+                List.of(Tuning.usual().withWarp(-1.25)),
+                LevelCurve.USUAL.with(new Leaving(true, 250)),
+                new SendPlan(List.of(), List.of()));
     }
 
     /** A law for infrared, and the part it is. */

@@ -141,7 +141,14 @@ class UnknownKeysTest {
         profiles.save(SampleRooms.byRuler(ROOM));
         assertFalse(file().at("/pitch/fit").isMissingNode());
         profiles.save(SampleRooms.onlyPitch(ROOM));
-        for (String gone : List.of("/pitch/fit", "/pitch/stepMm", "/aim", "/tunings/0/warp")) {
+        for (String gone : List.of(
+                "/pitch/fit",
+                "/pitch/stepMm",
+                "/pitch/noiseByPlace",
+                "/aim",
+                "/tunings/0/warp",
+                "/levelCurve/onLeaving",
+                "/levelCurve/fadeMs")) {
             assertTrue(file().at(gone).isMissingNode(), gone);
         }
         assertEquals(SampleRooms.onlyPitch(ROOM), profiles.load(ROOM));

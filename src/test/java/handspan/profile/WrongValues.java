@@ -102,7 +102,11 @@ final class WrongValues {
                 Arguments.of("/aim/mm", "0", "above 0"),
                 Arguments.of("/aim/mm", "100.5", "at most 100"),
                 Arguments.of("/aim/reaches", "0", "1.."),
-                Arguments.of("/tunings/0/warp", "3.1", "-3..3"));
+                Arguments.of("/levelCurve/onLeaving", "\"hang\"", "fade, hold"),
+                Arguments.of("/levelCurve/fadeMs", "4.5", "5..2000"),
+                Arguments.of("/levelCurve/fadeMs", "2001", "5..2000"),
+                Arguments.of("/tunings/0/warp", "3.1", "-3..3"),
+                Arguments.of("/tunings/0/quickness", "2.5", "-2 = steadier"));
     }
 
     /** Rules between values, which the schema can only state in words. */

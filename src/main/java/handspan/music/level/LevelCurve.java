@@ -11,8 +11,10 @@ import handspan.number.units.Decibels;
  * @param knee01 place of the floor, counted from the quiet end, 0..0.5
  * @param loudFar whether the far end of the zone is the loud one
  * @param riseDbPerMs how fast level may rise, above 0, at most 1000
+ * @param leaving what becomes of the sound when the hand leaves
  */
-public record LevelCurve(double floorDb, double ceilingDb, double knee01, boolean loudFar, double riseDbPerMs) {
+public record LevelCurve(
+        double floorDb, double ceilingDb, double knee01, boolean loudFar, double riseDbPerMs, Leaving leaving) {
     /** -60 to -6 dB, loud at the far end, up in a twentieth of a second. */
     public static final LevelCurve USUAL = new LevelCurve(-60, -6, 0.03, true, 1);
 
@@ -30,6 +32,16 @@ public record LevelCurve(double floorDb, double ceilingDb, double knee01, boolea
         if (!(riseDbPerMs > 0 && riseDbPerMs <= 1000)) {
             throw new IllegalArgumentException("level rise of " + riseDbPerMs + " dB/ms (above 0, at most 1000)");
         }
+    }
+
+    /** A curve that fades as usual when the hand leaves. */
+    public LevelCurve(double floorDb, double ceilingDb, double knee01, boolean loudFar, double riseDbPerMs) {
+        this(floorDb, ceilingDb, knee01, loudFar, riseDbPerMs, Leaving.USUAL);
+    }
+
+    /** The same curve with another choice for a hand that leaves. */
+    public LevelCurve with(Leaving choice) {
+        return new LevelCurve(floorDb, ceilingDb, knee01, loudFar, riseDbPerMs, choice);
     }
 
     /**

@@ -1,5 +1,7 @@
 package handspan.music.tuning;
 
+import handspan.hand.smooth.Quickness;
+
 /**
  * What pitches a zone plays.
  *
@@ -12,6 +14,7 @@ package handspan.music.tuning;
  * @param snapping how pitch is drawn to the scale
  * @param transpose semitones added to all, -48..48
  * @param trimCents cents added to all, -100..100
+ * @param quickness whether the pitch hand is smoothed more or less than the room suggests
  */
 public record Tuning(
         String name,
@@ -22,7 +25,8 @@ public record Tuning(
         PitchRange range,
         Snapping snapping,
         int transpose,
-        double trimCents) {
+        double trimCents,
+        Quickness quickness) {
     /** Farthest transposition either way, semitones. */
     public static final int MOST_TRANSPOSE = 48;
 
@@ -42,6 +46,20 @@ public record Tuning(
         }
         // a range without a single note of the scale is refused here, not on stage
         ScaleLadder.of(scale, temperament, tonic, range);
+    }
+
+    /** A tuning smoothed as the room suggests. */
+    public Tuning(
+            String name,
+            ReferencePitch reference,
+            Temperament temperament,
+            Scale scale,
+            Tonic tonic,
+            PitchRange range,
+            Snapping snapping,
+            int transpose,
+            double trimCents) {
+        this(name, reference, temperament, scale, tonic, range, snapping, transpose, trimCents, Quickness.USUAL);
     }
 
     /**
@@ -119,12 +137,13 @@ public record Tuning(
 
     /** The same tuning by another name. */
     public Tuning named(String other) {
-        return new Tuning(other, reference, temperament, scale, tonic, range, snapping, transpose, trimCents);
+        return new Tuning(
+                other, reference, temperament, scale, tonic, range, snapping, transpose, trimCents, quickness);
     }
 
     /** The same tuning over another range. */
     public Tuning with(PitchRange other) {
-        return new Tuning(name, reference, temperament, scale, tonic, other, snapping, transpose, trimCents);
+        return new Tuning(name, reference, temperament, scale, tonic, other, snapping, transpose, trimCents, quickness);
     }
 
     /** The same tuning over another range, spread as before. */
@@ -139,12 +158,12 @@ public record Tuning(
 
     /** The same tuning with another scale. */
     public Tuning withScale(Scale other) {
-        return new Tuning(name, reference, temperament, other, tonic, range, snapping, transpose, trimCents);
+        return new Tuning(name, reference, temperament, other, tonic, range, snapping, transpose, trimCents, quickness);
     }
 
     /** The same tuning snapping otherwise. */
     public Tuning with(Snapping other) {
-        return new Tuning(name, reference, temperament, scale, tonic, range, other, transpose, trimCents);
+        return new Tuning(name, reference, temperament, scale, tonic, range, other, transpose, trimCents, quickness);
     }
 
     /** The same tuning snapping otherwise, at the usual strength. */
@@ -154,7 +173,12 @@ public record Tuning(
 
     /** The same tuning transposed and trimmed otherwise. */
     public Tuning shifted(int semitones, double cents) {
-        return new Tuning(name, reference, temperament, scale, tonic, range, snapping, semitones, cents);
+        return new Tuning(name, reference, temperament, scale, tonic, range, snapping, semitones, cents, quickness);
+    }
+
+    /** The same tuning, smoothed more or less. */
+    public Tuning with(Quickness other) {
+        return new Tuning(name, reference, temperament, scale, tonic, range, snapping, transpose, trimCents, other);
     }
 
     /** The curve from place to key number, before transposition and trim. */

@@ -71,7 +71,7 @@ final class EarFit {
         FitQuality quality = fit.quality(line, fromMm, toMm);
         Zone zone = new Zone(fromMm, toMm, quality.uncertaintyMm(fromMm), quality.uncertaintyMm(toMm));
         HandSetup setup =
-                new HandSetup(channel, response, zone, HandFit.noiseMm(notes, response), !sensor.isLength(), quality);
+                new HandSetup(channel, response, zone, HandFit.noise(notes, response), !sensor.isLength(), 0, quality);
         return HandFit.of(setup, notes, fit.heard(line, fromMm, toMm));
     }
 

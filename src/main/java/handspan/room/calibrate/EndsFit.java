@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.hand.smooth.SensorNoise;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.InfraredLaw;
 import handspan.instrument.sensor.Sensor;
@@ -67,9 +68,10 @@ final class EndsFit {
                 to,
                 near.standardUncertainty() * HandFit.slope(response, near.physical()),
                 far.standardUncertainty() * HandFit.slope(response, far.physical()));
-        double noiseMm = HandFit.noiseMm(List.of(near, far), response);
+        SensorNoise noise = HandFit.noise(List.of(near, far), response);
         return HandFit.of(
-                new HandSetup(channel, response, zone, noiseMm, !sensor.isLength() && !byRuler()), List.of(near, far));
+                new HandSetup(channel, response, zone, noise, !sensor.isLength() && !byRuler(), 0, null),
+                List.of(near, far));
     }
 
     private boolean byRuler() {

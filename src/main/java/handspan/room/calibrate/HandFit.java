@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.hand.smooth.SensorNoise;
 import handspan.instrument.sensor.SensorKind;
 import handspan.number.units.Figures;
 import handspan.room.HandRole;
@@ -67,12 +68,12 @@ record HandFit(Optional<HandSetup> setup, Optional<Outcome.ByEar> byEar, List<St
         return Math.abs(response.mm(physical + step) - response.mm(physical - step)) / (2 * step);
     }
 
-    /** Fast noise of a reading at the worst of some holds, mm. */
-    static double noiseMm(List<Hold> holds, Response response) {
-        return holds.stream()
-                .mapToDouble(hold -> hold.noise() * slope(response, hold.physical()))
-                .max()
-                .orElse(0);
+    /** Fast noise of a reading along the distance, from some holds. */
+    static SensorNoise noise(List<Hold> holds, Response response) {
+        return new SensorNoise(holds.stream()
+                .map(hold -> new SensorNoise.Point(
+                        response.mm(hold.physical()), hold.noise() * slope(response, hold.physical())))
+                .toList());
     }
 
     static String mm(double value) {

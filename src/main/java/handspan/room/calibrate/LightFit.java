@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.hand.smooth.SensorNoise;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Photoresistor;
 import handspan.number.fit.MonotoneCurve;
@@ -54,8 +55,8 @@ final class LightFit {
                 Fit.SCALED_TRAVEL_MM,
                 covered.standardUncertainty() * HandFit.slope(response, covered.physical()),
                 open.standardUncertainty() * HandFit.slope(response, open.physical()));
-        double noiseMm = HandFit.noiseMm(List.of(mid, open), response);
-        return HandFit.of(new HandSetup(channel, response, zone, noiseMm, true), List.of(open, mid, covered));
+        SensorNoise noise = HandFit.noise(List.of(mid, open), response);
+        return HandFit.of(new HandSetup(channel, response, zone, noise, true, 0, null), List.of(open, mid, covered));
     }
 
     private static String raw(Photoresistor sensor, Hold hold) {

@@ -73,7 +73,7 @@ final class RulerFit {
         }
         Zone zone = new Zone(from, to, quality.uncertaintyMm(from), quality.uncertaintyMm(to));
         return HandFit.of(
-                new HandSetup(channel, response, zone, HandFit.noiseMm(holds, response), false, quality), holds);
+                new HandSetup(channel, response, zone, HandFit.noise(holds, response), false, 0, quality), holds);
     }
 
     /**
