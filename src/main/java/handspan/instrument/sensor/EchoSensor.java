@@ -66,4 +66,10 @@ public final class EchoSensor implements Sensor {
     public double measuringMs() {
         return 3;
     }
+
+    /** 50 ms, so that the echo of one ping is not taken for the next one's (data sheet of the HC-SR04 module). */
+    @Override
+    public double cycleMs() {
+        return 50;
+    }
 }

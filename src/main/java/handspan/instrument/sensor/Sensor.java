@@ -35,6 +35,11 @@ public sealed interface Sensor permits DistanceSensor, EchoSensor, InfraredSenso
     /** The time over which the sensor looks before it answers, ms: half of it is lag. */
     double measuringMs();
 
+    /** Shortest time from one measurement to the next, ms: the measuring time, unless the sensor needs a pause. */
+    default double cycleMs() {
+        return measuringMs();
+    }
+
     /** Builds the sensor for a channel. */
     static Sensor of(ChannelSpec spec, Air air, double referenceVolts) {
         return switch (spec.kind()) {

@@ -44,7 +44,7 @@ public record NoteChance(int note, double atMm, double nearMm, double farMm, dou
     static List<NoteChance> of(Reach reach, Tuning tuning) {
         PitchCurve curve = tuning.curve();
         ScaleLadder ladder = tuning.ladder();
-        SmoothSettings smoothing = reach.smoothing(curve);
+        SmoothSettings smoothing = reach.smoothing(curve, tuning.quickness());
         boolean lowNear = curve.direction() == Direction.HIGH_FAR;
         List<NoteChance> chances = new ArrayList<>();
         for (int note = 0; note < ladder.size(); note++) {

@@ -1,5 +1,6 @@
 package handspan.room.budget;
 
+import handspan.hand.smooth.Quickness;
 import handspan.hand.smooth.SmoothSettings;
 import handspan.music.tuning.Tuning;
 import handspan.room.HandSetup;
@@ -17,7 +18,8 @@ public final class PitchSmoothing {
         return of(
                 room.pitch(),
                 room.ratePerS(),
-                tuning.centsPerMm(room.pitch().zone().lengthMm()));
+                tuning.centsPerMm(room.pitch().zone().lengthMm()),
+                tuning.quickness());
     }
 
     /**
@@ -26,8 +28,9 @@ public final class PitchSmoothing {
      * @param hand with its noise
      * @param ratePerS readings a second
      * @param centsPerMm of the pitch curve where it is steepest
+     * @param quickness that the player wants
      */
-    static SmoothSettings of(HandSetup hand, double ratePerS, double centsPerMm) {
-        return SmoothSettings.reaching(hand.noiseMm(), ratePerS, TARGET_CENTS / centsPerMm);
+    static SmoothSettings of(HandSetup hand, double ratePerS, double centsPerMm, Quickness quickness) {
+        return SmoothSettings.reaching(hand.noise(), ratePerS, TARGET_CENTS / centsPerMm, quickness);
     }
 }

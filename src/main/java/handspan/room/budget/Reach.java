@@ -1,5 +1,6 @@
 package handspan.room.budget;
 
+import handspan.hand.smooth.Quickness;
 import handspan.hand.smooth.SmoothSettings;
 import handspan.music.tuning.PitchCurve;
 import handspan.music.tuning.ReferencePitch;
@@ -25,8 +26,8 @@ record Reach(HandSetup hand, double ratePerS, Aim aim) {
     }
 
     /** The smoothing along a curve, which is the same for all its notes. */
-    SmoothSettings smoothing(PitchCurve curve) {
-        return PitchSmoothing.of(hand, ratePerS, Math.max(centsPerMm(curve, 0), centsPerMm(curve, 1)));
+    SmoothSettings smoothing(PitchCurve curve, Quickness quickness) {
+        return PitchSmoothing.of(hand, ratePerS, Math.max(centsPerMm(curve, 0), centsPerMm(curve, 1)), quickness);
     }
 
     /**
@@ -40,7 +41,7 @@ record Reach(HandSetup hand, double ratePerS, Aim aim) {
     double spreadMm(SmoothSettings smoothing, PitchCurve curve, double place01) {
         double centsPerMm = centsPerMm(curve, place01);
         double mapMm = PitchBudget.at(hand, place01, centsPerMm).standardCents() / centsPerMm;
-        return Math.hypot(Math.hypot(smoothing.jitterMm(), mapMm), aim.mm());
+        return Math.hypot(Math.hypot(smoothing.jitterMm(hand.zone().mm(place01)), mapMm), aim.mm());
     }
 
     private double centsPerMm(PitchCurve curve, double place01) {
@@ -56,14 +57,7 @@ record Reach(HandSetup hand, double ratePerS, Aim aim) {
 
     /** With a sensor whose noise and step are this many times as large. */
     Reach withNoiseTimes(double factor) {
-        return with(new HandSetup(
-                hand.channel(),
-                hand.response(),
-                hand.zone(),
-                hand.noiseMm() * factor,
-                hand.scaledTravel(),
-                hand.stepMm() * factor,
-                hand.fit()));
+        return with(hand.with(hand.noise().times(factor)).inSteps(hand.stepMm() * factor));
     }
 
     /** Over a zone that is this many times as long, calibrated as well as before. */
@@ -91,21 +85,14 @@ record Reach(HandSetup hand, double ratePerS, Aim aim) {
     }
 
     private static HandSetup fitted(HandSetup hand, FitQuality fit, List<MonotoneCurve.Point> uncertainty) {
-        return new HandSetup(
-                hand.channel(),
-                hand.response(),
-                hand.zone(),
-                hand.noiseMm(),
-                hand.scaledTravel(),
-                hand.stepMm(),
-                new FitQuality(
-                        fit.method(),
-                        fit.parameters(),
-                        fit.residuals(),
-                        fit.rmsMm(),
-                        fit.leftOutMm(),
-                        fit.widened(),
-                        uncertainty));
+        return hand.with(new FitQuality(
+                fit.method(),
+                fit.parameters(),
+                fit.residuals(),
+                fit.rmsMm(),
+                fit.leftOutMm(),
+                fit.widened(),
+                uncertainty));
     }
 
     /** Whether the zone is already known by ruler holds over its whole length. */

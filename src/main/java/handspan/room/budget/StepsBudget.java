@@ -19,9 +19,8 @@ public final class StepsBudget {
     /** What snapping has to know of a room's noise, where the tuning's curve is steepest. */
     public static SnapLimits limits(Room room, Tuning tuning) {
         SmoothSettings smoothing = PitchSmoothing.of(room, tuning);
-        double share01 = 1 / (1 + smoothing.stillLagMs() / 1000 * room.ratePerS());
         double centsPerMm = tuning.centsPerMm(room.pitch().zone().lengthMm());
-        return SnapLimits.of(smoothing.jitterMm() * centsPerMm, share01, room.ratePerS());
+        return SnapLimits.of(smoothing.jitterMm() * centsPerMm, smoothing.share01(), room.ratePerS());
     }
 
     /**

@@ -2,6 +2,7 @@ package handspan.show.chart;
 
 import handspan.music.tuning.Tuning;
 import handspan.profile.RoomProfile;
+import handspan.room.budget.FeelBudget;
 import handspan.room.budget.NoteChance;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -29,6 +30,11 @@ public record Picture(String title, String fileName, JFreeChart chart) {
     /** How loud the level hand plays. */
     public static Picture level(RoomProfile profile, Theme theme) {
         return new Picture("Level", "level.png", LevelCurveChart.of(profile, theme));
+    }
+
+    /** What steadiness costs. */
+    public static Picture steadyQuick(RoomProfile profile, Tuning tuning, FeelBudget feel, Theme theme) {
+        return new Picture("Steady or quick", "steady-quick.png", SteadyQuickChart.of(profile, tuning, feel, theme));
     }
 
     /** Raw readings of one channel. */

@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import handspan.hand.smooth.Quickness;
 import handspan.music.tuning.Direction;
 import handspan.music.tuning.Snap;
+import handspan.music.tuning.Tuning;
+import handspan.profile.RoomProfile;
+import handspan.room.budget.FeelBudget;
 import java.awt.Font;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -44,6 +48,9 @@ class GalleryTest {
                 PitchLadderChart.of(Samples.granary(pentatonic), pentatonic, Samples.chances(pentatonic, 0.08), theme));
         charts.put("level-distance", LevelCurveChart.of(Samples.granary(chromatic), theme));
         charts.put("level-light", LevelCurveChart.of(Samples.boathouse(chromatic), theme));
+        charts.put("steady-quick", steadyQuick(Samples.granary(chromatic), chromatic, theme));
+        charts.put(
+                "steady-quick-noisy", steadyQuick(Samples.attic(chromatic), chromatic.with(new Quickness(-1)), theme));
         charts.put("level-none", LevelCurveChart.of(Samples.attic(chromatic), theme));
         charts.put("map-wide", PitchLadderChart.of(Samples.attic(Samples.wide()), Samples.wide(), theme));
         charts.put("map-place", PitchLadderChart.of(Samples.shed(chromatic), chromatic, theme));
@@ -101,5 +108,9 @@ class GalleryTest {
             }
         }
         return colours;
+    }
+
+    private static JFreeChart steadyQuick(RoomProfile room, Tuning tuning, Theme theme) {
+        return SteadyQuickChart.of(room, tuning, FeelBudget.of(room.room(), tuning), theme);
     }
 }
