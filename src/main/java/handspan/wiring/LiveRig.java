@@ -63,6 +63,11 @@ final class LiveRig implements Rig {
     }
 
     @Override
+    public int recordedBaud() {
+        return take == null ? 0 : take.baud();
+    }
+
+    @Override
     public void close() {
         session.close();
         if (take != null) {

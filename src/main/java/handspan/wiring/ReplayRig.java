@@ -76,6 +76,11 @@ final class ReplayRig implements Rig {
     }
 
     @Override
+    public int recordedBaud() {
+        return take == null ? 0 : take.baud();
+    }
+
+    @Override
     public void close() {
         if (engine.snapshot().activity() instanceof ActivityView.Playing) {
             engine.onCommand(new Command.Stop(), nowNanos);

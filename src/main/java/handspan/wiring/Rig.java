@@ -30,6 +30,9 @@ public interface Rig extends AutoCloseable {
     /** What a recording's header and contents say against each other, once it has been read; may be empty. */
     String remark();
 
+    /** The link speed that a recording says it was made at; 0 where it does not, and for all else. */
+    int recordedBaud();
+
     /** Fades, says "silence" to every target, lets go of all. */
     @Override
     void close();

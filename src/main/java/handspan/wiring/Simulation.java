@@ -13,6 +13,7 @@ import handspan.outside.simulate.Stage;
 import handspan.room.HandRole;
 import handspan.room.StepKind;
 import handspan.room.calibrate.Step;
+import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,12 +39,17 @@ public final class Simulation implements Replay.TimedBytes {
 
     @Override
     public long nextNanos() {
-        return instrument.board().nextLineNanos();
+        return instrument.board().nextArrivalNanos();
     }
 
     @Override
     public byte[] next() {
-        return instrument.board().nextLine();
+        long now = nextNanos();
+        ByteArrayOutputStream chunk = new ByteArrayOutputStream();
+        do {
+            chunk.writeBytes(instrument.board().nextLine());
+        } while (instrument.board().settings().timerMs() > 0 && nextNanos() == now);
+        return chunk.toByteArray();
     }
 
     /** A command has been given: what a player would do. */

@@ -4,16 +4,22 @@ import handspan.live.session.Replay;
 import handspan.outside.take.TakeEntry;
 import handspan.outside.take.TakeException;
 import handspan.outside.take.TakeFile;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
-/** A recording as bytes with times: each line with a line end, and one line end before the first. */
+/**
+ * A recording as bytes with times: each line with a line end, and one line end before the first. Lines of one time came
+ * in one chunk, and do so again.
+ */
 final class TakeSource implements Replay.TimedBytes, AutoCloseable {
+    /** Most bytes of a chunk, so that it fits into what a link is read into. */
+    private static final int MOST_BYTES = 3000;
+
     private final TakeFile file;
     private final OptionalDouble ratePerS;
     private final long startNanos;
@@ -60,13 +66,28 @@ final class TakeSource implements Replay.TimedBytes, AutoCloseable {
         if (line == null) {
             throw new IllegalStateException("the recording is over");
         }
-        next = nextLine();
-        int lead = first ? 1 : 0;
+        ByteArrayOutputStream chunk = new ByteArrayOutputStream();
+        if (first) {
+            chunk.write('\n');
+        }
         first = false;
-        byte[] bytes = new byte[lead + line.bytes().length + 1];
-        Arrays.fill(bytes, (byte) '\n');
-        System.arraycopy(line.bytes(), 0, bytes, lead, line.bytes().length);
-        return bytes;
+        long micros = line.micros();
+        while (line != null && line.micros() == micros && fits(chunk, line)) {
+            chunk.writeBytes(line.bytes());
+            chunk.write('\n');
+            line = nextLine();
+        }
+        next = line;
+        return chunk.toByteArray();
+    }
+
+    private static boolean fits(ByteArrayOutputStream chunk, TakeEntry.Line line) {
+        return chunk.size() <= 1 || chunk.size() + line.bytes().length < MOST_BYTES;
+    }
+
+    /** The link speed it says it was made at; 0 where it does not. */
+    int baud() {
+        return file.header().baud();
     }
 
     /** What is to be said of the recording, once it has been read. */

@@ -58,6 +58,23 @@ public final class LineSplitter {
         }
     }
 
+    /** How many lines end within a chunk that is still to be taken. */
+    public int linesIn(byte[] chunk, int count) {
+        int lines = 0;
+        boolean kept = !dropping && length > 0;
+        boolean dropped = dropping;
+        for (int i = 0; i < count; i++) {
+            if (chunk[i] == '\n' || chunk[i] == '\r') {
+                lines += kept ? 1 : 0;
+                kept = false;
+                dropped = false;
+            } else {
+                kept = !dropped;
+            }
+        }
+        return lines;
+    }
+
     private void end(Lines lines) {
         if (tooLong) {
             lines.tooLong();

@@ -3,6 +3,7 @@ package handspan.instrument.line;
 /** The numbers of one line. Immutable once made. */
 public final class Reading {
     private final long timeNanos;
+    private final long printedNanos;
     private final double[] values;
     private final long present;
 
@@ -14,7 +15,12 @@ public final class Reading {
      * @param present bit i is set when slot i held a number
      */
     public Reading(long timeNanos, double[] values, long present) {
+        this(timeNanos, timeNanos, values, present);
+    }
+
+    private Reading(long timeNanos, long printedNanos, double[] values, long present) {
         this.timeNanos = timeNanos;
+        this.printedNanos = printedNanos;
         this.values = values;
         this.present = present;
     }
@@ -22,6 +28,19 @@ public final class Reading {
     /** Arrival on the session's monotonic clock. */
     public long timeNanos() {
         return timeNanos;
+    }
+
+    /** The same reading, of which it is known when its line was probably printed. */
+    public Reading printedAt(long nanos) {
+        return new Reading(timeNanos, nanos, values, present);
+    }
+
+    /**
+     * When its line was probably printed, on the same clock; the arrival where nothing else is known. For how far a
+     * hand has moved in which time; deadlines and what sounds go by the arrival.
+     */
+    public long printedNanos() {
+        return printedNanos;
     }
 
     /** Slots of the line shape. */

@@ -42,9 +42,9 @@ public final class Survey {
             int slot = slots.get(i);
             if (slot >= 0 && reading.has(slot)) {
                 double raw = reading.value(slot);
-                series.get(i).add(reading.timeNanos(), raw, sensors.get(i).hasReading(raw));
+                series.get(i).add(reading.printedNanos(), raw, sensors.get(i).hasReading(raw));
             } else {
-                series.get(i).addMissing(reading.timeNanos());
+                series.get(i).addMissing(reading.printedNanos());
             }
         }
     }

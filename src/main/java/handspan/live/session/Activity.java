@@ -8,6 +8,9 @@ sealed interface Activity permits Watching, Surveying, Calibrating, Playing {
     /** A reading came. */
     void onReading(Reading reading);
 
+    /** All readings that came at one moment have been given. */
+    default void onReadingsTaken(long timeNanos) {}
+
     /** Time passes; called at {@link #nextDeadlineNanos} at the latest. */
     default void onTick(long timeNanos) {}
 

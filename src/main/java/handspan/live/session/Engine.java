@@ -92,6 +92,9 @@ public final class Engine {
             link(LinkState.UP, "");
         }
         intake.onBytes(chunk, count, timeNanos);
+        if (activity != null) {
+            activity.onReadingsTaken(timeNanos);
+        }
         drainEvents();
     }
 
@@ -142,6 +145,7 @@ public final class Engine {
         nowNanos = timeNanos;
         intake.onEnd();
         if (activity != null) {
+            activity.onReadingsTaken(timeNanos);
             activity.onEnd();
         }
         link(LinkState.ENDED, "");
@@ -244,6 +248,7 @@ public final class Engine {
                 intake.byteCount(),
                 intake.rejections().byReason(),
                 intake.latestLine(),
+                intake.arrivals(),
                 activity == null ? new ActivityView.Idle() : activity.view(),
                 statuses,
                 events.latest(),

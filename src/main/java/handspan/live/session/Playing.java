@@ -32,7 +32,12 @@ final class Playing implements Activity {
     @Override
     public void onReading(Reading reading) {
         intervals.onReading(reading.timeNanos());
-        path.onReading(reading);
+        path.take(reading);
+    }
+
+    @Override
+    public void onReadingsTaken(long timeNanos) {
+        path.onReadingsTaken(timeNanos);
     }
 
     @Override

@@ -2,6 +2,7 @@ package handspan.live.session;
 
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Rejection;
+import handspan.live.path.Arrivals;
 import handspan.live.path.TargetStatus;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param bytes bytes seen
  * @param rejections lines rejected, by reason
  * @param latestLine the latest line as text
+ * @param arrivals how lines arrive
  * @param activity what runs
  * @param targets where frames go
  * @param events the latest events, oldest first
@@ -34,6 +36,7 @@ public record Snapshot(
         long bytes,
         Map<Rejection, Long> rejections,
         String latestLine,
+        Arrivals arrivals,
         ActivityView activity,
         List<TargetStatus> targets,
         List<Event> events,

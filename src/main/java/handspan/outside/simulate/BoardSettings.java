@@ -12,6 +12,7 @@ import java.util.List;
  * @param bootMs silence after power-up, ms
  * @param settlingReadings how many readings after power-up are wrong
  * @param settlingErrorMm by how much, mm, give or take a tenth; negative reads short
+ * @param timerMs latency timer of the USB serial chip: lines come at whole multiples of it; 0 for none, 0..255 ms
  */
 public record BoardSettings(
         double linesPerSecond,
@@ -20,7 +21,8 @@ public record BoardSettings(
         List<String> banner,
         double bootMs,
         int settlingReadings,
-        double settlingErrorMm) {
+        double settlingErrorMm,
+        double timerMs) {
 
     /** Wrong readings after power-up, unless told otherwise (a real ranger read 40 mm short at first). */
     public static final int USUAL_SETTLING_READINGS = 3;
@@ -36,7 +38,20 @@ public record BoardSettings(
         Allowed.within("time to boot", bootMs, 0, 60_000, "ms");
         Allowed.within("count of settling readings", settlingReadings, 0, 1000, "readings");
         Allowed.within("settling error", settlingErrorMm, -1000, 1000, "mm");
+        Allowed.within("latency timer", timerMs, 0, 255, "ms");
         banner = List.copyOf(banner);
+    }
+
+    /** Without a latency timer. */
+    public BoardSettings(
+            double linesPerSecond,
+            double jitterMs,
+            LineStyle style,
+            List<String> banner,
+            double bootMs,
+            int settlingReadings,
+            double settlingErrorMm) {
+        this(linesPerSecond, jitterMs, style, banner, bootMs, settlingReadings, settlingErrorMm, 0);
     }
 
     /** Jitter of a fiftieth of the period, no banner, 200 ms to boot, three readings 40 mm short. */
@@ -59,6 +74,12 @@ public record BoardSettings(
     /** The same board with lines of text after power-up. */
     public BoardSettings withBanner(String... lines) {
         return new BoardSettings(
-                linesPerSecond, jitterMs, style, List.of(lines), bootMs, settlingReadings, settlingErrorMm);
+                linesPerSecond, jitterMs, style, List.of(lines), bootMs, settlingReadings, settlingErrorMm, timerMs);
+    }
+
+    /** The same board behind a USB serial chip with a latency timer. */
+    public BoardSettings behindTimer(double milliseconds) {
+        return new BoardSettings(
+                linesPerSecond, jitterMs, style, banner, bootMs, settlingReadings, settlingErrorMm, milliseconds);
     }
 }

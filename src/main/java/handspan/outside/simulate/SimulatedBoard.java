@@ -58,6 +58,12 @@ public final class SimulatedBoard {
         return nextNanos;
     }
 
+    /** When the next line comes out of the USB serial chip; several may come at one moment. */
+    public long nextArrivalNanos() {
+        long timer = Nanos.ofMs(settings.timerMs());
+        return timer == 0 ? nextNanos : -Math.floorDiv(-nextNanos, timer) * timer;
+    }
+
     /** The next line with its line end; its last measurement ends at {@link #nextLineNanos()}. */
     public byte[] nextLine() {
         int banner = settings.banner().size();

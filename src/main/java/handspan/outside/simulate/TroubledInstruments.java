@@ -40,6 +40,9 @@ final class TroubledInstruments {
                             SensorFaults.NONE,
                             w.lampLight(LUX, RIPPLE_01).blackoutAt(w.after(30)).spotlightAt(w.after(45)))),
             new Known(
+                    hall("bursts", "the hall's instrument at 100 lines/s behind a latency timer of 16 ms"),
+                    w -> w.hallBehindTimer(16, w.lampLight(LUX, RIPPLE_01))),
+            new Known(
                     new CatalogueEntry(
                             "crosstalk",
                             "Twinreed",

@@ -43,6 +43,15 @@ final class Workshop {
         return flightAndLight(linesPerSecond, pitch, room);
     }
 
+    /** The hall's instrument behind a USB serial chip with a latency timer. */
+    SimulatedInstrument hallBehindTimer(double timerMs, LightRoom room) {
+        TimeOfFlightModel ranger = new TimeOfFlightModel(
+                TimeOfFlightSettings.likeTheMeasuredHour(pitchErrors()), Seeds.of(eveningSeed, "pitch"));
+        BoardSettings board = BoardSettings.usual(rate(100), LineStyle.plain(","));
+        return assemble(
+                player(Stage.LEVEL_BY_LIGHT, HandSettings.USUAL), board.behindTimer(timerMs), ranger, light(room));
+    }
+
     private SimulatedInstrument flightAndLight(double linesPerSecond, SensorModel pitch, LightRoom room) {
         SimulatedPlayer player = player(Stage.LEVEL_BY_LIGHT, HandSettings.USUAL);
         return assemble(player, BoardSettings.usual(rate(linesPerSecond), LineStyle.plain(",")), pitch, light(room));

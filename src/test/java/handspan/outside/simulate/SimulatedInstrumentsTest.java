@@ -26,7 +26,7 @@ class SimulatedInstrumentsTest {
                 .toList();
         assertEquals(
                 "hall attic echo echo-cm two-flight noisy still infrared light-only"
-                        + " fold flicker drift sleeve clutter blackout crosstalk",
+                        + " fold flicker drift sleeve clutter blackout bursts crosstalk",
                 String.join(" ", names));
     }
 
@@ -57,6 +57,7 @@ class SimulatedInstrumentsTest {
                 "sleeve; 50; \\d{1,4},\\d{1,4}",
                 "clutter; 50; \\d{1,4},\\d{1,4}",
                 "blackout; 50; \\d{1,4},\\d{1,4}",
+                "bursts; 100; \\d{1,4},\\d{1,4}",
                 "crosstalk; 15; echo1:\\d{3,5} echo2:\\d{3,5}"
             })
     void everyInstrumentPrintsItsShapeAtItsRate(String name, double linesPerS, String shape) {

@@ -112,6 +112,26 @@ class TroubledInstrumentsTest {
     }
 
     @Test
+    void behindATimerLinesComeAtMultiplesOfSixteenMilliseconds() {
+        SimulatedBoard board = powered("bursts", SEED).board();
+        double waitedMs = 0;
+        long last = 0;
+        int bursts = 0;
+        for (int i = 0; i < 2000; i++) {
+            long arrival = board.nextArrivalNanos();
+            assertEquals(0, arrival % Nanos.ofMs(16));
+            assertTrue(arrival >= board.nextLineNanos() && arrival >= last);
+            waitedMs += Nanos.toMs(arrival - board.nextLineNanos()) / 2000;
+            bursts += arrival == last ? 0 : 1;
+            last = arrival;
+            assertTrue(board.nextLine().length > 0);
+        }
+        // half the timer on average; 10 ms of printing to 16 ms of waiting
+        assertEquals(8, waitedMs, 0.3);
+        assertEquals(1.6, 2000.0 / bursts, 0.02);
+    }
+
+    @Test
     void twoEchoSensorsShowTwoLevelsOfOneStillHand() {
         SimulatedInstrument both = powered("crosstalk", SEED);
         hold(both, PlayerHand.PITCH, 450);
