@@ -28,6 +28,12 @@ public final class Glide {
         started = true;
     }
 
+    /** Stays where it is at a time. */
+    void stop(long timeNanos) {
+        toMm = at(timeNanos);
+        fromMm = toMm;
+    }
+
     /** Forgets where it was: the next position is taken at once. */
     public void reset() {
         started = false;

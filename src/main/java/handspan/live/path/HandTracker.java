@@ -9,16 +9,18 @@ import handspan.number.units.Nanos;
 import handspan.room.HandSetup;
 import org.jspecify.annotations.Nullable;
 
-/** One hand's half of the path, once per reading: sensor, spike gate, smoother, presence. Owned by the path thread. */
+/** One hand's half of the path, once per reading: sensor, gate, smoother, presence. Owned by the path thread. */
 public final class HandTracker {
     private final int slot;
     private final Sensor sensor;
     private final HandSetup setup;
     private final SpikeGate gate;
     private final HandSmoother smoother;
+    private final Beat beat;
     private final Presence presence;
     private final double usualIntervalS;
     private long lastNanos;
+    private boolean heldBack;
     private boolean smoothing;
     private double shift;
 
@@ -37,9 +39,10 @@ public final class HandTracker {
         this.slot = slot;
         this.sensor = sensor;
         this.setup = setup;
-        this.gate = new SpikeGate(setup.noiseMm());
-        this.smoother = new HandSmoother(settings, setup.noiseMm(), ratePerS);
-        this.presence = new Presence(ratePerS, fadeNanos);
+        this.gate = new SpikeGate();
+        this.smoother = new HandSmoother(settings);
+        this.beat = new Beat(ratePerS);
+        this.presence = new Presence(ratePerS, fadeNanos, PlayBounds.of(setup));
         this.usualIntervalS = 1 / ratePerS;
     }
 
@@ -49,33 +52,56 @@ public final class HandTracker {
      * @return where the hand is now; null when this reading says nothing new about it
      */
     public @Nullable Hand onReading(Reading reading) {
-        if (!reading.has(slot) || !sensor.hasReading(reading.value(slot))) {
-            return null;
+        long timeNanos = reading.timeNanos();
+        boolean sees = reading.has(slot) && sensor.hasReading(reading.value(slot));
+        double mm = sees ? setup.response().mm(sensor.physical(reading.value(slot)) - shift) : Double.NaN;
+        boolean measured = beat.isNew(sees ? reading.value(slot) : Double.NaN, reading.printedNanos());
+        if (Double.isFinite(mm) && (setup.scaledTravel() || setup.zone().holds(mm))) {
+            return onPosition(mm, measured, reading.printedNanos(), timeNanos);
         }
-        double mm = setup.response().mm(sensor.physical(reading.value(slot)) - shift);
-        if (!Double.isFinite(mm) || !(setup.scaledTravel() || setup.zone().holds(mm))) {
-            return null;
+        if (!measured) {
+            presence.onTick(timeNanos);
+        } else if (Double.isFinite(mm)) {
+            presence.onOutside(mm, timeNanos);
+        } else {
+            presence.onNothing(timeNanos);
         }
-        return onPosition(mm, reading.timeNanos());
+        return null;
     }
 
-    private @Nullable Hand onPosition(double mm, long timeNanos) {
+    private @Nullable Hand onPosition(double mm, boolean measured, long printedNanos, long timeNanos) {
         if (presence.onTick(timeNanos) == Presence.State.AWAY) {
             gate.reset();
         }
-        if (!gate.passes(mm, timeNanos)) {
+        if (measured) {
+            heldBack = !passes(mm, printedNanos);
+        }
+        if (heldBack) {
+            presence.onLeap(mm, timeNanos);
             return null;
         }
-        Presence.State state = presence.onHand(mm, timeNanos);
+        if (!measured) {
+            presence.onRepeat(timeNanos);
+            return null;
+        }
+        if (gate.hasJumped()) {
+            smoother.reset();
+        }
+        Presence.State state = presence.onHand(mm, printedNanos, timeNanos);
         if (state != Presence.State.PLAYING) {
             smoother.reset();
             smoothing = false;
             return null;
         }
-        double intervalS = smoothing ? Math.max(1e-4, Nanos.toSeconds(timeNanos - lastNanos)) : usualIntervalS;
+        double intervalS = smoothing ? Math.max(1e-4, Nanos.toSeconds(printedNanos - lastNanos)) : usualIntervalS;
         smoothing = true;
-        lastNanos = timeNanos;
+        lastNanos = printedNanos;
         return new Hand(timeNanos, smoother.next(mm, intervalS), smoother.speedMmPerS());
+    }
+
+    private boolean passes(double mm, long timeNanos) {
+        double expectedMm = smoothing ? smoother.expectedMm(Nanos.toSeconds(timeNanos - lastNanos)) : Double.NaN;
+        return gate.passes(mm, timeNanos, expectedMm, setup.noise().at(mm));
     }
 
     /** Smooths otherwise from now on, without a step. */

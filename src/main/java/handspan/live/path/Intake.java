@@ -23,6 +23,7 @@ public final class Intake {
 
     private final LineSplitter splitter = new LineSplitter();
     private final Rejections rejections = new Rejections();
+    private final LineDates dates = new LineDates();
     private final LineTap tap;
     private final Consumer<Reading> readings;
     private final Consumer<LineShape> learned;
@@ -41,6 +42,7 @@ public final class Intake {
     private @Nullable LineReader reader;
     private ShapeLearner learner = new ShapeLearner();
     private final long[] learnTimes = new long[ShapeLearner.LINES];
+    private final long[] learnDates = new long[ShapeLearner.LINES];
     private int learnCount;
     private int settling = SETTLING_READINGS;
     private long nowNanos;
@@ -67,6 +69,7 @@ public final class Intake {
     /** The link is there, or there again: a half line is forgotten, the next readings settle. */
     public void onConnected() {
         splitter.restart();
+        dates.restart();
         settling = SETTLING_READINGS;
     }
 
@@ -74,6 +77,7 @@ public final class Intake {
     public void onBytes(byte[] chunk, int count, long timeNanos) {
         nowNanos = timeNanos;
         byteCount += count;
+        dates.onChunk(splitter.linesIn(chunk, count), timeNanos);
         splitter.accept(chunk, count, lines);
     }
 
@@ -89,11 +93,13 @@ public final class Intake {
         System.arraycopy(bytes, 0, latest, 0, length);
         latestLength = length;
         tap.onLine(bytes, length, nowNanos);
+        long evenNanos = dates.onLine();
         LineReader known = reader;
         if (known != null) {
-            read(known, bytes, length, nowNanos);
+            read(known, bytes, length, nowNanos, evenNanos);
             return;
         }
+        learnDates[learnCount] = evenNanos;
         learnTimes[learnCount++] = nowNanos;
         boolean enough = learner.offer(bytes, length);
         if (enough || nowNanos - learnTimes[0] > 2 * Nanos.PER_SECOND) {
@@ -108,7 +114,7 @@ public final class Intake {
             reader = made;
             learned.accept(shape);
             for (int i = 0; i < seen.size(); i++) {
-                read(made, seen.get(i), seen.get(i).length, learnTimes[i]);
+                read(made, seen.get(i), seen.get(i).length, learnTimes[i], learnDates[i]);
             }
         });
         if (reader == null) {
@@ -118,11 +124,12 @@ public final class Intake {
         learnCount = 0;
     }
 
-    private void read(LineReader known, byte[] bytes, int length, long timeNanos) {
-        Reading reading = known.read(bytes, length, timeNanos);
-        if (reading == null) {
+    private void read(LineReader known, byte[] bytes, int length, long timeNanos, long evenNanos) {
+        Reading raw = known.read(bytes, length, timeNanos);
+        if (raw == null) {
             return;
         }
+        Reading reading = dates.dated(raw, evenNanos);
         if (settling > 0) {
             settling--;
             rejections.count(Rejection.SETTLING);
@@ -134,6 +141,11 @@ public final class Intake {
     /** The shape in use; null while learning. */
     public @Nullable LineShape shape() {
         return reader == null ? null : reader.shape();
+    }
+
+    /** How lines arrive. */
+    public Arrivals arrivals() {
+        return dates.arrivals(shape());
     }
 
     /** Lines rejected, by reason. */

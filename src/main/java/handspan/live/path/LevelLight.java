@@ -33,7 +33,7 @@ final class LevelLight {
             return;
         }
         double ln = sensor.physical(reading.value(slot));
-        long timeNanos = reading.timeNanos();
+        long timeNanos = reading.printedNanos();
         guard.onLight(open.overOpenLn(ln), timeNanos, pitchHand);
         open.onLight(ln, timeNanos, pitchHand);
         if (!pitchHand) {

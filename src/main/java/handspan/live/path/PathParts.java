@@ -1,5 +1,6 @@
 package handspan.live.path;
 
+import handspan.hand.smooth.Quickness;
 import handspan.hand.smooth.SmoothSettings;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.sensor.Air;
@@ -35,7 +36,7 @@ final class PathParts {
 
     private static SmoothSettings levelSmoothing(Room room, HandSetup level, LevelCurve curve) {
         double dbPerMm = (curve.ceilingDb() - curve.floorDb()) / level.zone().lengthMm();
-        return SmoothSettings.reaching(level.noiseMm(), room.ratePerS(), TARGET_DB / dbPerMm);
+        return SmoothSettings.reaching(level.noise(), room.ratePerS(), TARGET_DB / dbPerMm, Quickness.USUAL);
     }
 
     HandTracker pitchHand() {
@@ -57,7 +58,12 @@ final class PathParts {
             throw new IllegalArgumentException("channel '" + channel + "' is not in the lines (" + shape.words() + ")");
         }
         return new HandTracker(
-                slot, room.sensor(hand), hand, smoothing, room.ratePerS(), Nanos.ofMs(settings.fadeMs()));
+                slot,
+                room.sensor(hand),
+                hand,
+                smoothing,
+                room.ratePerS(),
+                Nanos.ofMs(profile.level().leaving().fadeMs()));
     }
 
     Surroundings surroundings() {

@@ -2,6 +2,7 @@ package handspan.live.path;
 
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
+import handspan.music.level.Leaving;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
@@ -28,15 +29,20 @@ import org.jspecify.annotations.Nullable;
  * and the same calls give the same frames. Owned by the path thread.
  */
 public final class PlayPath {
+    /** How long sound takes to go when it is closed, whatever the player chose for a hand that leaves. */
+    private static final long SHORT_NANOS = Nanos.ofMs(Leaving.SHORT_MS);
+
     private final HandTracker pitchHand;
     private final @Nullable HandTracker levelHand;
     private final Glide pitchGlide;
     private final Glide levelGlide;
     private final Voice voice;
     private final Fade fade;
+    private final long leavingNanos;
+    private final Sustain heldPitch;
+    private final Sustain heldLevel;
     private final Surroundings surroundings;
-    private final HandOff handOff = new HandOff();
-    private final List<FrameTarget> targets;
+    private final Outlet outlet;
     private final PathSettings settings;
     private final Room room;
     private final long frameNanos;
@@ -44,12 +50,8 @@ public final class PlayPath {
     private boolean muted;
     private boolean lost;
     private boolean stopping;
-    private boolean sounded;
-    private PlayState sentState = PlayState.AWAY;
-    private long stateNanos;
+    private boolean unsounded;
     private long nextFrameNanos;
-    private long frames;
-    private @Nullable SoundFrame latest;
 
     /**
      * A path.
@@ -75,18 +77,27 @@ public final class PlayPath {
         this.levelGlide = parts.glide();
         this.voice = parts.voice();
         this.surroundings = parts.surroundings();
-        this.fade = new Fade(profile.level(), Nanos.ofMs(settings.fadeMs()));
-        this.targets = List.copyOf(targets);
+        this.fade = new Fade(profile.level());
+        Leaving leaving = profile.level().leaving();
+        this.leavingNanos = Nanos.ofMs(leaving.fadeMs());
+        this.heldPitch = new Sustain(leaving.holds());
+        this.heldLevel = new Sustain(leaving.holds());
+        this.outlet = new Outlet(targets, startNanos);
         this.settings = settings;
         this.room = profile.room();
         this.frameNanos = Math.round(Nanos.PER_SECOND / settings.framesPerS());
         this.muted = settings.startMuted();
         this.nextFrameNanos = startNanos;
-        handOff.start(startNanos);
     }
 
-    /** A reading came: where are the hands, and which note is meant. */
+    /** A reading came, and no other with it. */
     public void onReading(Reading reading) {
+        take(reading);
+        onReadingsTaken(reading.timeNanos());
+    }
+
+    /** A reading came: where are the hands, and which note is meant. Others may have come with it. */
+    public void take(Reading reading) {
         long timeNanos = reading.timeNanos();
         lost = false;
         boolean wasPlaying = pitchHand.isPlaying();
@@ -101,7 +112,13 @@ public final class PlayPath {
         }
         surroundings.onReading(reading, pitchHand.isPlaying());
         onLevelReading(reading);
-        if (!settings.glide()) {
+        followHands(timeNanos);
+        unsounded = true;
+    }
+
+    /** All readings that came at one moment have been taken: of a burst or a backlog only the newest sounds. */
+    public void onReadingsTaken(long timeNanos) {
+        if (!settings.glide() && unsounded) {
             sound(timeNanos);
         }
     }
@@ -123,55 +140,54 @@ public final class PlayPath {
         if (levelHand != null) {
             levelHand.onTick(timeNanos);
         }
+        followHands(timeNanos);
         sound(timeNanos);
     }
 
+    /** A hand that has left stays at what sounds: its glide goes no further. */
+    private void followHands(long timeNanos) {
+        if (isClosed()) {
+            heldPitch.end();
+            heldLevel.end();
+        }
+        if (heldPitch.follow(pitchHand.isPlaying())) {
+            pitchGlide.stop(timeNanos);
+        }
+        if (levelHand != null && heldLevel.follow(levelHand.isPlaying())) {
+            levelGlide.stop(timeNanos);
+        }
+    }
+
     private void sound(long timeNanos) {
+        unsounded = false;
         boolean open = isOpen();
         SoundFrame frame = frame(open, timeNanos);
-        boolean silent = !open && fade.isSilent();
-        if (silent && sounded) {
-            handOff.start(timeNanos);
-        }
-        sounded = !silent;
-        boolean news = frame.state() != sentState;
-        if (silent && news) {
-            handOff.start(timeNanos);
-        }
-        if (silent && !handOff.isDue(timeNanos)) {
-            return;
-        }
-        send(frame, news || timeNanos - stateNanos >= Nanos.PER_SECOND || frames == 0);
-        if (silent) {
-            handOff.said(timeNanos);
+        if (outlet.offer(frame, !open && fade.isSilent())) {
+            nextFrameNanos = timeNanos + frameNanos;
         }
     }
 
     private SoundFrame frame(boolean open, long timeNanos) {
         double pitchMm = pitchGlide.hasPosition() ? pitchGlide.at(timeNanos) : voice.restMm();
-        boolean levelThere = levelHand == null || levelHand.isPlaying();
+        boolean levelThere = levelHand == null || levelHand.isPlaying() || heldLevel.isHeld();
         double levelMm = levelGlide.at(timeNanos);
-        double wanted01 = levelThere ? voice.gain01(levelMm) : 0;
         double most01 = surroundings.holds() ? fade.gain01() : 1;
-        double gain01 = fade.next(Math.min(wanted01, most01), open, timeNanos);
+        long closingNanos = isClosed() ? SHORT_NANOS : leavingNanos;
+        double gain01 = fade.next(Math.min(voice.gain01(levelMm), most01), open && levelThere, closingNanos, timeNanos);
         return voice.frame(timeNanos, pitchMm, levelMm, gain01, open || gain01 > 0, state());
     }
 
-    private void send(SoundFrame frame, boolean withState) {
-        for (FrameTarget target : targets) {
-            target.send(frame, withState);
-        }
-        if (withState) {
-            stateNanos = frame.timeNanos();
-            sentState = frame.state();
-        }
-        nextFrameNanos = frame.timeNanos() + frameNanos;
-        frames++;
-        latest = frame;
+    private boolean isOpen() {
+        return !isClosed() && sounds();
     }
 
-    private boolean isOpen() {
-        return !muted && !lost && !stopping && !surroundings.mutes() && pitchHand.isPlaying();
+    private boolean isClosed() {
+        return muted || lost || stopping || surroundings.mutes();
+    }
+
+    /** A held note sounds as one that is played does: to whoever listens, a hand plays. */
+    private boolean sounds() {
+        return pitchHand.isPlaying() || heldPitch.isHeld();
     }
 
     private PlayState state() {
@@ -181,14 +197,14 @@ public final class PlayPath {
         if (muted || stopping || surroundings.mutes()) {
             return PlayState.MUTED;
         }
-        return pitchHand.isPlaying() ? PlayState.PLAYING : PlayState.AWAY;
+        return sounds() ? PlayState.PLAYING : PlayState.AWAY;
     }
 
     /** When {@link #onTick} has to be called at the latest. */
     public long nextDeadlineNanos() {
         boolean quiet = !isOpen() && fade.isSilent();
-        if (quiet && !sounded) {
-            return Math.min(handOff.nextNanos(), pitchHand.nextDeadlineNanos());
+        if (quiet && !outlet.sounded()) {
+            return Math.min(outlet.nextNanos(), pitchHand.nextDeadlineNanos());
         }
         boolean readingsLead = isOpen() && !settings.glide();
         return readingsLead ? pitchHand.nextDeadlineNanos() : nextFrameNanos;
@@ -202,6 +218,8 @@ public final class PlayPath {
     /** The link is gone: fade, and wait for two agreeing readings. */
     public void onLost() {
         lost = true;
+        heldPitch.end();
+        heldLevel.end();
         surroundings.onLost();
         pitchHand.onLost();
         if (levelHand != null) {
@@ -219,31 +237,22 @@ public final class PlayPath {
      * on.
      */
     public void silence(long timeNanos) {
-        SoundFrame last = latest;
-        if (last == null) {
-            return;
-        }
-        SoundFrame silent = last.silent(timeNanos, PlayState.LOST);
-        for (FrameTarget target : targets) {
-            for (int i = 0; i < HandOff.REPEATS; i++) {
-                target.send(silent, true);
-            }
-        }
+        outlet.silence(timeNanos);
     }
 
     /** Whether, after {@link #stop}, sound has gone and the receiver has been told often enough. */
     public boolean isStopped() {
-        return stopping && !sounded && handOff.isOver();
+        return stopping && outlet.isOver();
     }
 
     /** What was sent last; null before the first frame. */
     public @Nullable SoundFrame latest() {
-        return latest;
+        return outlet.latest();
     }
 
     /** Frames sent. */
     public long frames() {
-        return frames;
+        return outlet.frames();
     }
 
     /** Readings of the pitch hand held back as spikes. */
@@ -285,7 +294,7 @@ public final class PlayPath {
         Optional<String> refusal = StepsBudget.refusal(room, tuning);
         if (refusal.isEmpty()) {
             pitchHand.smoothBy(PitchSmoothing.of(room, tuning));
-            voice.tune(tuning, StepsBudget.limits(room, tuning), sounded);
+            voice.tune(tuning, StepsBudget.limits(room, tuning), outlet.sounded());
         }
         return refusal;
     }

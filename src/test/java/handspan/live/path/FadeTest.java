@@ -16,13 +16,14 @@ class FadeTest {
     private static final double CEILING = 0.501187233627;
     private static final double TOLERANCE = 1e-9;
     private static final long MS = Nanos.PER_MS;
+    private static final long FADE = 60 * MS;
 
-    private final Fade fade = new Fade(LevelCurve.USUAL, 60 * MS);
+    private final Fade fade = new Fade(LevelCurve.USUAL);
 
     private double openFully() {
         double gain = 0;
         for (long ms = 1; ms <= 100; ms++) {
-            gain = fade.next(1, true, ms * MS);
+            gain = fade.next(1, true, FADE, ms * MS);
         }
         return gain;
     }
@@ -30,23 +31,23 @@ class FadeTest {
     @Test
     void itStartsSilent() {
         assertTrue(fade.isSilent());
-        assertEquals(0, fade.next(0.5, false, MS), TOLERANCE);
+        assertEquals(0, fade.next(0.5, false, FADE, MS), TOLERANCE);
     }
 
     /** 1 dB a ms from -60 dB: -50 dB (0.00316...) after 10 ms, the ceiling of -6 dB after 54. */
     @Test
     void itRisesFromTheFloorNoFasterThanAllowed() {
-        assertEquals(FLOOR, fade.next(1, true, MS), TOLERANCE);
+        assertEquals(FLOOR, fade.next(1, true, FADE, MS), TOLERANCE);
         double gain = 0;
         for (long ms = 2; ms <= 11; ms++) {
-            gain = fade.next(1, true, ms * MS);
+            gain = fade.next(1, true, FADE, ms * MS);
         }
         assertEquals(0.00316227766017, gain, TOLERANCE);
         for (long ms = 12; ms <= 54; ms++) {
-            gain = fade.next(1, true, ms * MS);
+            gain = fade.next(1, true, FADE, ms * MS);
         }
         assertTrue(gain < CEILING, "just below the ceiling after 53 ms");
-        assertEquals(CEILING, fade.next(1, true, 56 * MS), TOLERANCE);
+        assertEquals(CEILING, fade.next(1, true, FADE, 56 * MS), TOLERANCE);
     }
 
     @Test
@@ -58,7 +59,7 @@ class FadeTest {
             long step = (1 + random.nextInt(30)) * MS;
             time += step;
             double wanted = random.nextInt(10) == 0 ? 1e6 * random.nextDouble() : random.nextDouble();
-            double gain = fade.next(wanted, random.nextInt(20) > 0, time);
+            double gain = fade.next(wanted, random.nextInt(20) > 0, FADE, time);
             assertTrue(gain >= 0 && gain <= CEILING + TOLERANCE, "gain " + gain);
             double most = Math.max(last, FLOOR) * Math.pow(10, Nanos.toMs(step) / 20);
             assertTrue(gain <= most * (1 + 1e-9), "rise from " + last + " to " + gain);
@@ -69,27 +70,39 @@ class FadeTest {
     @Test
     void closingRunsDownInAStraightLineOverTheFade() {
         double full = openFully();
-        assertEquals(full, fade.next(1, false, 101 * MS), TOLERANCE);
-        assertEquals(full / 2, fade.next(1, false, 131 * MS), TOLERANCE);
+        assertEquals(full, fade.next(1, false, FADE, 101 * MS), TOLERANCE);
+        assertEquals(full / 2, fade.next(1, false, FADE, 131 * MS), TOLERANCE);
         assertFalse(fade.isSilent());
-        assertEquals(0, fade.next(1, false, 161 * MS), TOLERANCE);
+        assertEquals(0, fade.next(1, false, FADE, 161 * MS), TOLERANCE);
         assertTrue(fade.isSilent());
     }
 
     @Test
     void openedAgainWhileClosingItRisesFromWhereItIs() {
         double full = openFully();
-        fade.next(1, false, 101 * MS);
-        double low = fade.next(1, false, 151 * MS);
-        double next = fade.next(1, true, 152 * MS);
+        fade.next(1, false, FADE, 101 * MS);
+        double low = fade.next(1, false, FADE, 151 * MS);
+        double next = fade.next(1, true, FADE, 152 * MS);
         assertEquals(full / 6, low, TOLERANCE);
         assertEquals(low * 1.1220184543, next, TOLERANCE);
     }
 
+    /** Half of a fade of a second is over when mute wants silence in 60 ms. */
+    @Test
+    void aShorterFadeTakesOverFromALongOne() {
+        double full = openFully();
+        fade.next(1, false, 1000 * MS, 101 * MS);
+        assertEquals(full / 2, fade.next(1, false, 1000 * MS, 601 * MS), TOLERANCE);
+        assertEquals(full / 2, fade.next(1, false, FADE, 601 * MS), TOLERANCE);
+        assertEquals(full / 4, fade.next(1, false, FADE, 631 * MS), TOLERANCE);
+        assertEquals(full / 8, fade.next(1, false, 1000 * MS, 646 * MS), TOLERANCE, "a longer one does not");
+        assertEquals(0, fade.next(1, false, FADE, 661 * MS), TOLERANCE);
+    }
+
     @Test
     void withoutAFadeItIsSilentAtOnce() {
-        Fade hard = new Fade(LevelCurve.USUAL, 0);
-        hard.next(1, true, MS);
-        assertEquals(0, hard.next(1, false, 2 * MS), TOLERANCE);
+        Fade hard = new Fade(LevelCurve.USUAL);
+        hard.next(1, true, 0, MS);
+        assertEquals(0, hard.next(1, false, 0, 2 * MS), TOLERANCE);
     }
 }

@@ -57,7 +57,7 @@ class SnapRestTest {
             Room room, Tuning tuning, SmoothSettings smoothing, SnapLimits limits, double stepMm) {
         Zone zone = room.pitch().zone();
         PitchCurve curve = tuning.curve();
-        HandSmoother smoother = new HandSmoother(smoothing, room.pitch().noiseMm(), room.ratePerS());
+        HandSmoother smoother = new HandSmoother(smoothing);
         Snapper snapper = Snapper.of(tuning.snapping(), tuning.ladder(), limits);
         Random random = new Random(61);
         double placeMm = zone.mm(curve.place01(BOUNDARY_KEY));

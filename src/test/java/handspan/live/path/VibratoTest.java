@@ -12,6 +12,7 @@ import handspan.music.tuning.Snapping;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
+import handspan.room.Room;
 import handspan.room.budget.VibratoBudget;
 import java.util.List;
 import java.util.Random;
@@ -27,7 +28,7 @@ class VibratoTest {
     /** What the stated share may be off the measured one. */
     private static final double STATED_01 = 0.06;
 
-    private static final int RUNS = 8;
+    private static final int RUNS = 24;
     private static final Tuning FREE = Tuning.usual();
 
     private static double kept01(Tuning tuning, double ratePerS, double noiseMm, long seed) {
@@ -47,13 +48,14 @@ class VibratoTest {
                 new PlayPath(profile, tuning, TestRooms.SHAPE, PathSettings.USUAL.muted(false), List.of(frames), start);
         Random random = new Random(seed);
         double restS = 2;
+        double halfMm = CENTS / CENTS_PER_MM * measured01(profile.room());
         for (int i = 0; i < 14 * ratePerS; i++) {
             double seconds = i / ratePerS;
             long now = start + Nanos.ofSeconds(seconds);
             while (path.nextDeadlineNanos() <= now) {
                 path.onTick(path.nextDeadlineNanos());
             }
-            double sway = seconds < restS ? 0 : CENTS / CENTS_PER_MM * Math.sin(2 * Math.PI * HZ * (seconds - restS));
+            double sway = seconds < restS ? 0 : halfMm * Math.sin(2 * Math.PI * HZ * (seconds - restS));
             // 2 mm off the place of A4: a note has to be drawn to
             double mm = 302 + sway + noiseMm * random.nextGaussian();
             path.onReading(new Reading(now, new double[] {mm, 300}, 0b11));
@@ -74,11 +76,15 @@ class VibratoTest {
     }
 
     private static double stated01(Tuning tuning, double ratePerS, double noiseMm) {
-        var room = TestRooms.twoDistances(ratePerS, tuning, noiseMm).room();
-        // the readings here are momentary: what the sensor's measuring takes away is left out
+        return VibratoBudget.of(
+                        TestRooms.twoDistances(ratePerS, tuning, noiseMm).room(), tuning)
+                .kept01();
+    }
+
+    /** What a sensor leaves of a sine by taking its mean over the measuring time: {@code sin(x) / x}, x = pi f T. */
+    private static double measured01(Room room) {
         double x = Math.PI * HZ * room.sensor(room.pitch()).measuringMs() / 1000;
-        double sensor = x == 0 ? 1 : Math.sin(x) / x;
-        return VibratoBudget.of(room, tuning).kept01() / sensor;
+        return Math.sin(x) / x;
     }
 
     @ParameterizedTest(name = "{0} at {1}/s, noise {2} mm: {3}")
