@@ -7,6 +7,7 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
 import handspan.room.HandSetup;
+import handspan.room.budget.FeelBudget;
 import handspan.room.budget.NoteChance;
 import handspan.show.chart.Picture;
 import handspan.show.chart.RawTrace;
@@ -28,6 +29,7 @@ final class DemoCharts {
                 Picture.passage(played.trace(), tuning, Theme.LIGHT),
                 Picture.pitchLadder(profile, tuning, chances, Theme.LIGHT),
                 Picture.level(profile, Theme.LIGHT),
+                Picture.steadyQuick(profile, tuning, FeelBudget.of(profile.room(), tuning), Theme.LIGHT),
                 Picture.rawReadings(rawTrace(stage, profile), Theme.LIGHT));
     }
 

@@ -6,6 +6,7 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Rejection;
 import handspan.instrument.survey.ChannelGuess;
 import handspan.instrument.survey.ChannelReport;
+import handspan.live.path.Arrivals;
 import handspan.live.path.LightTaken;
 import handspan.live.path.TargetStatus;
 import handspan.room.budget.LatencyBudget;
@@ -109,10 +110,27 @@ final class JsonViews {
         ObjectNode node = Talk.node();
         number(node, "sensorMs", budget.sensorMs());
         number(node, "waitMs", budget.waitMs());
+        number(node, "queueMs", budget.queueMs());
         number(node, "wireMs", budget.wireMs());
+        number(node, "wireBusy01", budget.wireBusy01());
+        number(node, "timerMs", budget.timerMs());
         number(node, "filterMs", budget.filterMs());
+        number(node, "stillMs", budget.stillMs());
         number(node, "glideMs", budget.glideMs());
         number(node, "totalMs", budget.totalMs());
+        ArrayNode advice = node.putArray("advice");
+        budget.advice().forEach(advice::add);
+        return node;
+    }
+
+    static ObjectNode arrivals(Arrivals arrivals) {
+        ObjectNode node = Talk.node();
+        number(node, "linesPerBurst", arrivals.linesPerBurst());
+        number(node, "burstMs", arrivals.burstMs());
+        number(node, "timerMs", arrivals.timerMs());
+        node.put("datedBack", arrivals.datedBack());
+        node.put("boardTime", arrivals.boardTime());
+        node.put("words", arrivals.words());
         return node;
     }
 

@@ -1,6 +1,7 @@
 package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.music.level.Leaving;
 import handspan.music.level.LevelCurve;
 import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
@@ -43,6 +44,17 @@ final class LevelVerb extends Verb {
     @Nullable
     String loud;
 
+    @Option(
+            names = "--on-leaving",
+            paramLabel = "CHOICE",
+            description = "when the hand leaves: fade, or hold the note until the next hand comes")
+    @Nullable
+    String onLeaving;
+
+    @Option(names = "--fade-ms", paramLabel = "MS", description = "how long that fade takes, 5..2000")
+    @Nullable
+    Double fadeMs;
+
     @Override
     int run(Talk talk) throws UsageException, ProfileException {
         RoomProfile profile = room.load();
@@ -50,12 +62,18 @@ final class LevelVerb extends Verb {
         if (loud != null && !loud.equals("near") && !loud.equals("far")) {
             throw new UsageException("loud end '" + loud + "' (near, far)");
         }
+        if (onLeaving != null && !onLeaving.equals("fade") && !onLeaving.equals("hold")) {
+            throw new UsageException("on leaving '" + onLeaving + "' (fade, hold)");
+        }
         LevelCurve after = UsageException.reading(() -> new LevelCurve(
                 floorDb == null ? before.floorDb() : floorDb,
                 ceilingDb == null ? before.ceilingDb() : ceilingDb,
                 knee01 == null ? before.knee01() : knee01,
                 loud == null ? before.loudFar() : loud.equals("far"),
-                riseDbPerMs == null ? before.riseDbPerMs() : riseDbPerMs));
+                riseDbPerMs == null ? before.riseDbPerMs() : riseDbPerMs,
+                new Leaving(
+                        onLeaving == null ? before.leaving().holds() : onLeaving.equals("hold"),
+                        fadeMs == null ? before.leaving().fadeMs() : fadeMs)));
         boolean changed = !after.equals(before);
         if (changed) {
             room.folder().save(profile.with(after));
@@ -68,10 +86,15 @@ final class LevelVerb extends Verb {
         result.put("knee01", after.knee01());
         result.put("loudEnd", after.loudFar() ? "far" : "near");
         result.put("riseDbPerMs", after.riseDbPerMs());
+        result.put("onLeaving", after.leaving().word());
+        result.put("fadeMs", after.leaving().fadeMs());
         talk.say("level from " + Figures.text(after.floorDb(), 0) + " dB to " + Figures.text(after.ceilingDb(), 0)
                 + " dB, loud " + (after.loudFar() ? "far" : "near") + " (light: far is open), silent below "
                 + Figures.percent(after.knee01()) + " of the zone, rising at most "
-                + Figures.text(after.riseDbPerMs(), 2) + " dB/ms");
+                + Figures.text(after.riseDbPerMs(), 2) + " dB/ms; when the hand leaves, the note "
+                + (after.leaving().holds()
+                        ? "is held until the next hand comes"
+                        : "fades in " + Figures.text(after.leaving().fadeMs(), 0) + " ms"));
         talk.object(result);
         return Exit.DONE;
     }

@@ -36,14 +36,19 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "While it plays, type a key and Enter: m (or Enter alone) mutes and opens, t next tuning of the room,",
-            "+ and - a semitone up and down, ++ and -- an octave, > and < five cents, = back to the tuning as it is kept,",
+            "+ and - a semitone up and down, ++ and -- an octave, > and < five cents, quicker and steadier half a step of"
+                    + " quickness,",
+            "= back to the tuning as it is kept,",
             "q fades and quits; light (both hands away) takes the present light as open until it quits.",
-            "Transposition and trim by key are for this time, and stay when the tuning changes.",
+            "Transposition, trim and quickness by key are for this time, and stay when the tuning changes.",
             "Without an instrument: 'handspan play sim:hall --room saltmill-hall --go' or"
                     + " 'handspan play sim:attic --room fennel-attic --go'.",
             "Caution: start with the monitors low; the level ceiling protects ears. This is no safety device."
         })
 final class PlayVerb extends Verb {
+    private static final double FEWEST_FRAMES = 100;
+    private static final double MOST_FRAMES = 500;
+
     @Mixin
     SourceArguments source = new SourceArguments();
 
@@ -70,6 +75,13 @@ final class PlayVerb extends Verb {
 
     @Option(names = "--no-glide", description = "a message with each reading instead of 200 a second in between")
     boolean noGlide;
+
+    @Option(
+            names = "--frames",
+            paramLabel = "N",
+            description = "messages a second, 100..500 (default 200); not with --no-glide")
+    @Nullable
+    Double framesPerS;
 
     @Option(names = "--record", paramLabel = "FILE", description = "record what comes as a take")
     @Nullable
@@ -98,7 +110,7 @@ final class PlayVerb extends Verb {
         if (vibrato.isLost()) {
             talk.say(vibrato.words());
         }
-        PathSettings settings = PathSettings.USUAL.muted(!go && seconds == null).gliding(!noGlide);
+        PathSettings settings = settings();
         SourceOptions options = source.options(true)
                 .at(source.baudNamed == null ? profile.room().instrument().baud() : source.baudNamed);
         Path file = record;
@@ -119,6 +131,21 @@ final class PlayVerb extends Verb {
             rig.close();
             return words.conclude(rig.snapshot(), targets.status(), exit);
         }
+    }
+
+    private PathSettings settings() throws UsageException {
+        PathSettings settings = PathSettings.USUAL.muted(!go && seconds == null).gliding(!noGlide);
+        Double frames = framesPerS;
+        if (frames == null) {
+            return settings;
+        }
+        if (noGlide) {
+            throw new UsageException("--frames with --no-glide: without glide a message goes out with each reading");
+        }
+        if (!(frames >= FEWEST_FRAMES && frames <= MOST_FRAMES)) {
+            throw new UsageException("--frames " + frames + " (100..500 messages a second)");
+        }
+        return settings.withFrames(frames);
     }
 
     private Tuning chosen(RoomProfile profile) {

@@ -2,7 +2,7 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.hand.smooth.SmoothSettings;
+import handspan.instrument.sensor.Sensor;
 import handspan.instrument.sensor.SensorKind;
 import handspan.music.send.SendTarget;
 import handspan.music.tuning.EqualDivision;
@@ -13,9 +13,9 @@ import handspan.room.FitQuality;
 import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.Zone;
+import handspan.room.budget.FeelBudget;
 import handspan.room.budget.LatencyBudget;
 import handspan.room.budget.NoteBudget;
-import handspan.room.budget.PitchSmoothing;
 import handspan.room.budget.VibratoBudget;
 import handspan.room.calibrate.AimFit;
 import java.util.ArrayList;
@@ -32,8 +32,6 @@ final class RoomSummary {
         Room room = profile.room();
         Tuning tuning = profile.tunings().get(0);
         Zone zone = room.pitch().zone();
-        double centsPerMm = tuning.centsPerMm(zone.lengthMm());
-        SmoothSettings smoothing = PitchSmoothing.of(room, tuning);
         List<String> lines = new ArrayList<>();
         lines.add("room '" + room.name() + "', calibrated " + room.calibratedAt() + ", instrument '"
                 + room.instrument().name() + "' revision " + room.instrument().revision());
@@ -59,9 +57,11 @@ final class RoomSummary {
                     + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
         }
         lines.addAll(BudgetView.lines(profile));
-        lines.add("feel: " + smoothing.words(centsPerMm) + "; "
-                + Figures.text(latency(profile).totalMs(), 0) + " ms from hand to message; "
+        FeelBudget feel = FeelBudget.of(room, tuning);
+        LatencyBudget latency = latency(room, feel);
+        lines.add("feel: " + feel.words() + "; " + Figures.text(latency.totalMs(), 0) + " ms from hand to message; "
                 + VibratoBudget.of(room, tuning).words());
+        lines.addAll(LatencyView.lines("latency of a moving hand", latency));
         lines.add("sends to "
                 + profile.send().targets().stream()
                         .map(SendTarget::text)
@@ -118,24 +118,23 @@ final class RoomSummary {
                 + Figures.text(hand.zone().farMm(), 1) + " mm";
     }
 
-    static LatencyBudget latency(RoomProfile profile) {
-        Room room = profile.room();
-        SmoothSettings smoothing = PitchSmoothing.of(room, profile.tunings().get(0));
+    private static LatencyBudget latency(Room room, FeelBudget feel) {
+        Sensor sensor = room.sensor(room.pitch());
         return LatencyBudget.of(
-                room.sensor(room.pitch()).measuringMs(),
-                room.ratePerS(),
-                USUAL_CHARACTERS,
-                room.instrument().baud(),
-                smoothing.stillLagMs(),
-                true);
+                        sensor.measuringMs(),
+                        room.ratePerS(),
+                        USUAL_CHARACTERS,
+                        room.instrument().baud(),
+                        feel.trial().movingLagMs(),
+                        true)
+                .cyclingIn(sensor.cycleMs())
+                .steadyingFor(feel.settings().stillLagMs());
     }
 
     static ObjectNode node(RoomProfile profile) {
         Room room = profile.room();
         Tuning tuning = profile.tunings().get(0);
         Zone zone = room.pitch().zone();
-        double centsPerMm = tuning.centsPerMm(zone.lengthMm());
-        SmoothSettings smoothing = PitchSmoothing.of(room, tuning);
         ObjectNode node = Talk.node();
         node.put("name", room.name());
         node.put("calibratedAt", room.calibratedAt());
@@ -154,8 +153,9 @@ final class RoomSummary {
         profile.tunings().forEach(each -> tunings.add(tuning(each, zone)));
         BudgetView.into(node, profile);
         JsonViews.number(node, "vibratoKept01", VibratoBudget.of(room, tuning).kept01());
-        JsonViews.number(node, "jitterCents", smoothing.jitterMm() * centsPerMm);
-        node.set("latency", JsonViews.latency(latency(profile)));
+        FeelBudget feel = FeelBudget.of(room, tuning);
+        node.set("feel", FeelView.node(feel));
+        node.set("latency", JsonViews.latency(latency(room, feel)));
         ArrayNode targets = node.putArray("targets");
         profile.send().targets().forEach(target -> targets.add(target.text()));
         return node;
@@ -190,6 +190,7 @@ final class RoomSummary {
         node.put("direction", tuning.direction().word());
         node.put("snap", tuning.snap().word());
         JsonViews.number(node, "strength01", tuning.snapping().strength01());
+        JsonViews.number(node, "quickness", tuning.quickness().steps());
         node.put("transpose", tuning.transpose());
         JsonViews.number(node, "trimCents", tuning.trimCents());
         JsonViews.number(node, "a4Hz", tuning.reference().a4Hz());

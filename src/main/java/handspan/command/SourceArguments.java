@@ -21,7 +21,8 @@ final class SourceArguments {
     @Parameters(
             paramLabel = "SOURCE",
             description = "a serial port, take:FILE or sim:NAME (sims: hall attic echo echo-cm two-flight noisy"
-                    + " still infrared light-only; with a fault: fold flicker drift sleeve clutter blackout crosstalk)")
+                    + " still infrared light-only; with a fault: fold flicker drift sleeve clutter blackout bursts"
+                    + " crosstalk)")
     String source = "";
 
     @Option(names = "--baud", paramLabel = "N", description = "link speed (default: the room's own, else 115200)")

@@ -9,7 +9,9 @@ import handspan.instrument.survey.Coarseness;
 import handspan.instrument.survey.Drift;
 import handspan.instrument.survey.Findings;
 import handspan.instrument.survey.Wobble;
+import handspan.room.budget.FeelBudget;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that a survey found, as JSON: each channel's usual figures and those of what may be wrong with it. What was not
@@ -21,7 +23,19 @@ final class SurveyJson {
     static ArrayNode channels(List<ChannelReport> reports) {
         ArrayNode array = JsonViews.reports(reports);
         for (int i = 0; i < reports.size(); i++) {
-            add((ObjectNode) array.get(i), reports.get(i).findings());
+            ObjectNode node = (ObjectNode) array.get(i);
+            add(node, reports.get(i).findings());
+            Optional<FeelBudget> feel = FeelView.of(reports.get(i));
+            JsonViews.number(
+                    node, "feelJitterCents", feel.map(FeelBudget::jitterCents).orElse(Double.NaN));
+            JsonViews.number(
+                    node,
+                    "feelStillLagMs",
+                    feel.map(it -> it.settings().stillLagMs()).orElse(Double.NaN));
+            JsonViews.number(
+                    node,
+                    "feelMovingLagMs",
+                    feel.map(it -> it.trial().movingLagMs()).orElse(Double.NaN));
         }
         return array;
     }

@@ -124,6 +124,7 @@ final class SurveyVerb extends Verb {
                         + ", step " + Figures.text(report.step(), 2) + ", " + report.outliers() + " outliers, "
                         + Figures.percent(report.dropouts01()) + " missing" + more(report));
             }
+            FeelView.of(report).ifPresent(feel -> talk.say("  over two octaves in 400 mm " + feel.words()));
             if (!report.remedy().isEmpty()) {
                 talk.say("  to do: " + report.remedy());
             }

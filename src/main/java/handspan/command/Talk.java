@@ -2,6 +2,7 @@ package handspan.command;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
 import java.util.Map;
@@ -11,7 +12,12 @@ import java.util.Map;
  * words on standard error.
  */
 final class Talk {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
+    /** Made when JSON is printed for the first time: it takes long to get ready. */
+    private static final class Json {
+        static final ObjectMapper MAPPER = new ObjectMapper();
+
+        private Json() {}
+    }
 
     private final PrintStream out;
     private final PrintStream err;
@@ -42,7 +48,7 @@ final class Talk {
     synchronized void object(ObjectNode object) {
         if (json) {
             try {
-                out.println(MAPPER.writeValueAsString(object));
+                out.println(Json.MAPPER.writeValueAsString(object));
                 out.flush();
             } catch (JsonProcessingException e) {
                 throw new IllegalStateException("JSON that can't be written", e);
@@ -55,13 +61,13 @@ final class Talk {
         if (json) {
             ObjectNode object = node();
             object.put("event", name);
-            fields.forEach((key, value) -> object.set(key, MAPPER.valueToTree(value)));
+            fields.forEach((key, value) -> object.set(key, Json.MAPPER.valueToTree(value)));
             object(object);
         }
     }
 
     /** An empty object. */
     static ObjectNode node() {
-        return MAPPER.createObjectNode();
+        return JsonNodeFactory.instance.objectNode();
     }
 }

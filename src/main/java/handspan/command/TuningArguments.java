@@ -1,5 +1,6 @@
 package handspan.command;
 
+import handspan.hand.smooth.Quickness;
 import handspan.music.tuning.Direction;
 import handspan.music.tuning.NoteName;
 import handspan.music.tuning.PitchRange;
@@ -75,6 +76,15 @@ final class TuningArguments {
     @Nullable
     String curve;
 
+    @Option(
+            names = "--quickness",
+            paramLabel = "STEPS",
+            description =
+                    "-2 (steadier) to 2 (quicker); each step doubles wobble and halves lag; 0 = as the room's noise"
+                            + " suggests")
+    @Nullable
+    Double quickness;
+
     @Option(names = "--a4", paramLabel = "HZ", description = "reference pitch, 415..466")
     @Nullable
     Double a4Hz;
@@ -99,7 +109,8 @@ final class TuningArguments {
                         curve == null ? before.range().warp() : warp(curve)),
                 strength01 == null ? snapping : new Snapping(snapping.snap(), strength01),
                 transpose == null ? before.transpose() : transpose,
-                trimCents == null ? before.trimCents() : trimCents);
+                trimCents == null ? before.trimCents() : trimCents,
+                quickness == null ? before.quickness() : new Quickness(quickness));
     }
 
     private Scale scale(Tuning before) {

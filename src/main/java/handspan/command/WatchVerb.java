@@ -59,7 +59,7 @@ final class WatchVerb extends Verb {
                 return seconds == null || Nanos.toSeconds(snapshot.timeNanos() - startNanos) < seconds;
             });
             events.fresh(last).forEach(event -> tell(talk, event));
-            return conclude(talk, last, rig.remark());
+            return conclude(talk, last, rig);
         }
     }
 
@@ -114,7 +114,8 @@ final class WatchVerb extends Verb {
         return value == Math.rint(value) && Math.abs(value) < 1e9 ? Figures.text(value, 0) : Figures.text(value, 3);
     }
 
-    private int conclude(Talk talk, Snapshot last, String remark) {
+    private int conclude(Talk talk, Snapshot last, Rig rig) {
+        String remark = rig.remark();
         ObjectNode result = Talk.node();
         result.put("event", "result");
         result.put("lines", last.lines());
@@ -130,6 +131,10 @@ final class WatchVerb extends Verb {
             result.set("channels", JsonViews.guesses(watching.guesses()));
             talk.say(Figures.text(watching.ratePerS(), 1) + " readings a second, intervals vary by "
                     + Figures.text(watching.jitterMs(), 1) + " ms");
+            result.set("arrivals", JsonViews.arrivals(last.arrivals()));
+            if (!last.arrivals().words().isEmpty()) {
+                talk.say(last.arrivals().words());
+            }
             for (ChannelGuess guess : watching.guesses()) {
                 talk.say("channel " + guess.spec().channel() + ": " + (guess.sure() ? "" : "perhaps ")
                         + guess.spec().kind().word() + " in "
@@ -137,12 +142,9 @@ final class WatchVerb extends Verb {
                         + ")");
             }
             propose(talk, result, watching, last);
-            latency(watching, last).ifPresent(budget -> {
+            latency(watching, last, rig.recordedBaud()).ifPresent(budget -> {
                 result.set("latency", JsonViews.latency(budget));
-                talk.say("latency without smoothing: " + Figures.text(budget.totalMs(), 1) + " ms = "
-                        + Figures.text(budget.sensorMs(), 1) + " sensor + " + Figures.text(budget.waitMs(), 1)
-                        + " between readings + " + Figures.text(budget.wireMs(), 1) + " wire at " + source.baud()
-                        + " baud");
+                LatencyView.lines("latency without smoothing", budget).forEach(talk::say);
             });
         } else {
             talk.warn("no reading came: is the board's program running, and is " + source.baud() + " its baud rate?");
@@ -171,19 +173,28 @@ final class WatchVerb extends Verb {
                 });
     }
 
-    private Optional<LatencyBudget> latency(ActivityView.Watching watching, Snapshot last) {
-        if (source.source().kind() == Source.Kind.TAKE
-                || watching.ratePerS() <= 0
-                || watching.guesses().isEmpty()
-                || last.lines() == 0) {
+    private Optional<LatencyBudget> latency(ActivityView.Watching watching, Snapshot last, int recordedBaud) {
+        boolean take = source.source().kind() == Source.Kind.TAKE;
+        // a log that was given its rate says nothing of when its lines came
+        boolean hasTimes = !take || source.ratePerS == null;
+        if (!hasTimes || watching.ratePerS() <= 0 || watching.guesses().isEmpty() || last.lines() == 0) {
             return Optional.empty();
         }
         Sensor sensor = Sensor.of(
-                watching.guesses().get(0).spec(),
-                handspan.instrument.sensor.Air.USUAL,
-                Instrument.USUAL_REFERENCE_VOLTS);
+                pitch(watching, last), handspan.instrument.sensor.Air.USUAL, Instrument.USUAL_REFERENCE_VOLTS);
+        int baud = take && source.baudNamed == null ? recordedBaud : source.baud();
         double characters = last.bytes() / (double) last.lines();
-        return Optional.of(
-                LatencyBudget.of(sensor.measuringMs(), watching.ratePerS(), characters, source.baud(), 0, false));
+        return Optional.of(LatencyBudget.of(sensor.measuringMs(), watching.ratePerS(), characters, baud, 0, false)
+                .cyclingIn(sensor.cycleMs())
+                .waitingFor(last.arrivals().known() ? last.arrivals().timerMs() : Double.NaN));
+    }
+
+    /** The channel that would carry pitch: a time or a counter before it has no measuring time. */
+    private ChannelSpec pitch(ActivityView.Watching watching, Snapshot last) {
+        return last.shape()
+                .flatMap(shape -> InstrumentFinder.proposed(
+                        source.name(), source.baud(), source.referenceVolts, new Heard(shape, watching.guesses())))
+                .map(found -> found.instrument().pitch())
+                .orElse(watching.guesses().get(0).spec());
     }
 }

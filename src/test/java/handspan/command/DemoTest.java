@@ -43,7 +43,7 @@ class DemoTest {
             BufferedImage picture = ImageIO.read(Path.of(chart.asText()).toFile());
             assertEquals(1200, picture.getWidth());
         }
-        assertEquals(4, result.get("charts").size());
+        assertEquals(5, result.get("charts").size());
         assertEquals(Files.readString(Path.of("src", "test", "resources", "golden", "demo.txt")), cli.shape());
         ProfileFolder kept = new ProfileFolder(folder.resolve("profiles"));
         assertEquals("saltmill-hall", kept.load("saltmill-hall").room().name());

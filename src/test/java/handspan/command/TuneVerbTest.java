@@ -116,4 +116,18 @@ class TuneVerbTest {
                 new String(before, java.nio.charset.StandardCharsets.UTF_8),
                 Files.readString(folder.resolve(ROOM + ".json")));
     }
+
+    @Test
+    void whatBecomesOfTheSoundWhenTheHandLeavesIsKept() throws IOException {
+        assertEquals("fade", done("level").get("onLeaving").asText());
+        JsonNode held = done("level --on-leaving hold --fade-ms 250");
+        assertTrue(held.get("saved").asBoolean());
+        assertEquals("hold", done("level").get("onLeaving").asText());
+        assertEquals(250, done("level").get("fadeMs").asDouble());
+        done("level --on-leaving fade --fade-ms 60");
+        String file = Files.readString(folder.resolve(ROOM + ".json"));
+        assertTrue(!file.contains("onLeaving") && !file.contains("fadeMs"), "the usual is left out");
+        assertEquals(2, run("level --on-leaving hang").exitCode());
+        assertEquals(2, run("level --fade-ms 4").exitCode());
+    }
 }
