@@ -44,7 +44,7 @@ class ArchitectureTest {
     private static final String[] PROFILE = {ROOT + "profile"};
     private static final String[] ROOM = {ROOT + "room", ROOT + "room.calibrate", ROOT + "room.budget"};
     private static final String[] MUSIC = {ROOT + "music.tuning", ROOT + "music.level", ROOT + "music.send"};
-    private static final String[] HAND = {ROOT + "hand.smooth"};
+    private static final String[] HAND = {ROOT + "hand.smooth", ROOT + "hand.trial"};
     private static final String[] INSTRUMENT = {
         ROOT + "instrument.line", ROOT + "instrument.sensor", ROOT + "instrument.survey"
     };
@@ -134,7 +134,15 @@ class ArchitectureTest {
             .resideInAPackage(ROOT + "hand..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(ROOT + "instrument..", ROOT + "number.fit");
+            .resideInAnyPackage(ROOT + "instrument..");
+
+    @ArchTest
+    static final ArchRule smoothingMakesNoFits = noClasses()
+            .that()
+            .resideInAPackage(ROOT + "hand.smooth")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(ROOT + "number.fit", ROOT + "hand.trial");
 
     @ArchTest
     static final ArchRule pureCodeTouchesNoOutsideWorld = noClasses()
@@ -228,9 +236,9 @@ class ArchitectureTest {
     static final ArchRule theCommandLineLibraryLivesInCommand = livesIn("handspan.command", "picocli..");
 
     @ArchTest
-    static final ArchRule theNumericsLibraryLivesInFitAndBudget = noClasses()
+    static final ArchRule theNumericsLibraryLivesWhereThingsAreMeasured = noClasses()
             .that()
-            .resideOutsideOfPackages(ROOT + "number.fit", ROOT + "room.budget")
+            .resideOutsideOfPackages(ROOT + "number.fit", ROOT + "room.budget", ROOT + "hand.trial")
             .should(dependOnClassesThat(resideInAnyPackage("org.hipparchus..")));
 
     @ArchTest
