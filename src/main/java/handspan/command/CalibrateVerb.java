@@ -143,7 +143,7 @@ final class CalibrateVerb extends Verb {
         Air air = source.air();
         try (Recording recording = openRecording();
                 Known known = Known.open(source, talk, true, recording);
-                Keys keys = Keys.read(talk, parent().in())) {
+                Keys keys = new Keys(talk, parent().in())) {
             Instrument instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
             CalibrationPlan plan = places.plan(instrument);
             talk.say("calibration of '" + room.room + "': " + plan.steps().size() + " steps, each captured by itself");
@@ -164,7 +164,7 @@ final class CalibrateVerb extends Verb {
         CalibrationPlan plan = places.reaching(UsageException.reading(() -> Refit.plan(kept, lightOnly)));
         try (Recording recording = openRecording();
                 Known known = Known.open(source, kept.instrument(), talk, recording);
-                Keys keys = Keys.read(talk, parent().in())) {
+                Keys keys = new Keys(talk, parent().in())) {
             talk.say("re-fit of '" + kept.name() + "' as '" + room.room + "': "
                     + plan.steps().size() + " steps; how the sensors respond is kept");
             explainReaches(talk);

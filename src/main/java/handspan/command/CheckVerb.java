@@ -69,7 +69,7 @@ final class CheckVerb extends Verb {
         CalibrationPlan plan = oneEnd ? Refit.nearOnly(kept) : Refit.plan(kept, false);
         Optional<ActivityView.Calibrating> held;
         try (Known known = Known.open(source, kept.instrument(), talk, null);
-                Keys keys = Keys.read(talk, parent().in())) {
+                Keys keys = new Keys(talk, parent().in())) {
             talk.say("check of '" + kept.name() + "'");
             held = new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
                     .lead(known, plan, keys);

@@ -46,6 +46,7 @@ final class HoldSession {
         Instrument instrument = known.instrument();
         known.rig().submit(new Command.Calibrate(instrument, instrument.sensors(air), plan, rules));
         keys.on("u", () -> known.rig().submit(new Command.Undo()));
+        keys.listen();
         long startNanos = known.rig().snapshot().timeNanos();
         EventReader events = new EventReader();
         Snapshot last = known.rig().follow(snapshot -> {

@@ -12,19 +12,20 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Keys implements AutoCloseable {
     private final Map<String, Runnable> actions = new ConcurrentHashMap<>();
     private final Talk talk;
+    private final InputStream input;
     private volatile boolean closed;
 
-    private Keys(Talk talk) {
+    /** Keys that nothing is known of yet, from an input. */
+    Keys(Talk talk, InputStream input) {
         this.talk = talk;
+        this.input = input;
     }
 
-    /** Reads from standard input in a thread of its own. */
-    static Keys read(Talk talk, InputStream input) {
-        Keys keys = new Keys(talk);
-        Thread thread = new Thread(() -> keys.listen(input), "keys");
+    /** Begins to read, in a thread of its own: once all keys are known, so that none typed early is lost. */
+    void listen() {
+        Thread thread = new Thread(this::read, "keys");
         thread.setDaemon(true);
         thread.start();
-        return keys;
     }
 
     /** What happens at a key; the empty key is Enter alone. */
@@ -32,7 +33,7 @@ final class Keys implements AutoCloseable {
         actions.put(key, action);
     }
 
-    private void listen(InputStream input) {
+    private void read() {
         BufferedReader reader = new BufferedReader(new InputStreamReader(input, StandardCharsets.UTF_8));
         try {
             String line = reader.readLine();

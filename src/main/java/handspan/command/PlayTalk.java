@@ -44,13 +44,15 @@ final class PlayTalk {
             Tuning tuning = tuned.tuning();
             talk.say("tuning '" + tuning.name() + "', transposed by " + tuning.transpose()
                     + (Math.abs(tuning.transpose()) == 1 ? " semitone" : " semitones") + ", trimmed by "
-                    + Figures.text(tuning.trimCents(), 1) + " cents");
+                    + Figures.text(tuning.trimCents(), 1) + " cents, quickness "
+                    + Figures.text(tuning.quickness().steps(), 1));
             talk.event(
                     "tuning",
                     Map.of(
                             "name", tuning.name(),
                             "transpose", tuning.transpose(),
-                            "trimCents", tuning.trimCents()));
+                            "trimCents", tuning.trimCents(),
+                            "quickness", tuning.quickness().steps()));
         } else if (event.what() instanceof Event.TuningRefused refused) {
             talk.warn("tuning '" + refused.tuning() + "' stays out: " + refused.reason());
             talk.event("tuningRefused", Map.of("name", refused.tuning(), "reason", refused.reason()));

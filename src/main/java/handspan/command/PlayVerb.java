@@ -118,7 +118,7 @@ final class PlayVerb extends Verb {
                 Recording recording = file == null ? null : Takes.into(file, source);
                 Rig rig = Rigs.open(
                         source.source(), options, profile.room().instrument().shape(), targets.all(), recording);
-                Keys keys = Keys.read(talk, parent().in());
+                Keys keys = new Keys(talk, parent().in());
                 AtExit atExit = AtExit.run(rig::close)) {
             rig.submit(new handspan.live.session.Command.Play(profile, tuning, settings));
             if (settings.startMuted()) {
@@ -127,6 +127,7 @@ final class PlayVerb extends Verb {
             PlayTalk words = new PlayTalk(talk);
             PlayKeys playKeys = new PlayKeys(talk, rig, tunings(profile), tuning, settings.startMuted());
             playKeys.bind(keys);
+            keys.listen();
             int exit = play(words, rig, playKeys);
             rig.close();
             return words.conclude(rig.snapshot(), targets.status(), exit);
