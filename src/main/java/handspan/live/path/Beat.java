@@ -27,6 +27,7 @@ final class Beat {
     private boolean seen;
     private long lastNanos;
     private long changedNanos;
+    private double sinceNanos;
 
     /**
      * A beat not yet heard.
@@ -57,6 +58,7 @@ final class Beat {
         if (!same) {
             changedNanos = timeNanos;
         }
+        sinceNanos = seen ? since : lineNanos;
         seen = true;
         last = value;
         lastNanos = timeNanos;
@@ -67,8 +69,11 @@ final class Beat {
         return intervalNanos > REPEATS * lineNanos;
     }
 
-    /** Measurements a second, as learned. */
-    double ratePerS() {
-        return Nanos.PER_SECOND / intervalNanos;
+    /**
+     * From the measurement before to the latest, not under the interval of lines nor over what was learned: values that
+     * last because a hand lies still must not slow it down when it starts.
+     */
+    long intervalNanos() {
+        return Math.round(Math.max(lineNanos, Math.min(sinceNanos, intervalNanos)));
     }
 }

@@ -5,7 +5,8 @@ package handspan.live.path;
  * all comes exactly one interval later. Pure: time comes with the calls. Owned by one thread.
  */
 public final class Glide {
-    private final long intervalNanos;
+    private final boolean on;
+    private long intervalNanos;
     private double fromMm;
     private double toMm;
     private long startNanos;
@@ -14,17 +15,22 @@ public final class Glide {
     /**
      * A glide.
      *
-     * @param intervalNanos time between readings; 0 turns it off
+     * @param on whether it glides at all; off, it is where it was last told to be
      */
-    public Glide(long intervalNanos) {
-        this.intervalNanos = intervalNanos;
+    public Glide(boolean on) {
+        this.on = on;
     }
 
-    /** A new position. */
-    public void to(double mm, long timeNanos) {
+    /**
+     * A new position.
+     *
+     * @param overNanos until the next one is to be expected
+     */
+    public void to(double mm, long timeNanos, long overNanos) {
         fromMm = started ? at(timeNanos) : mm;
         toMm = mm;
         startNanos = timeNanos;
+        intervalNanos = on ? overNanos : 0;
         started = true;
     }
 

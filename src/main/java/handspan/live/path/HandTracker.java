@@ -135,6 +135,11 @@ public final class HandTracker {
         return presence.nextDeadlineNanos();
     }
 
+    /** From one measurement of its sensor to the next. */
+    public long intervalNanos() {
+        return beat.intervalNanos();
+    }
+
     /** Readings held back as spikes. */
     public long spikes() {
         return gate.heldBack();

@@ -109,8 +109,7 @@ final class PathParts {
     }
 
     Glide glide() {
-        return new Glide(
-                settings.glide() ? Math.round(Nanos.PER_SECOND / profile.room().ratePerS()) : 0);
+        return new Glide(settings.glide());
     }
 
     Voice voice() {

@@ -107,7 +107,7 @@ public final class PlayPath {
                 pitchGlide.reset();
                 voice.reset();
             }
-            pitchGlide.to(pitch.mm(), timeNanos);
+            pitchGlide.to(pitch.mm(), timeNanos, pitchHand.intervalNanos());
             voice.onPitchHand(pitch.mm(), timeNanos);
         }
         surroundings.onReading(reading, pitchHand.isPlaying());
@@ -130,7 +130,7 @@ public final class PlayPath {
         levelHand.shift(surroundings.lightShiftLn());
         Hand level = levelHand.onReading(reading);
         if (level != null) {
-            levelGlide.to(level.mm(), reading.timeNanos());
+            levelGlide.to(level.mm(), reading.timeNanos(), levelHand.intervalNanos());
         }
     }
 

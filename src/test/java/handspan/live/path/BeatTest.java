@@ -33,7 +33,7 @@ class BeatTest {
     @Test
     void aValuePrintedFiveTimesIsNewOnce() {
         learn();
-        assertEquals(20, beat.ratePerS(), 0.5);
+        assertEquals(20, 1e9 / beat.intervalNanos(), 0.5);
         assertTrue(isNew(310));
         for (int i = 0; i < 4; i++) {
             assertFalse(isNew(310));
@@ -49,7 +49,7 @@ class BeatTest {
             measured += isNew(Double.NaN) ? 1 : 0;
         }
         assertEquals(2, measured);
-        assertEquals(20, beat.ratePerS(), 0.5, "nothing is not learned from");
+        assertEquals(20, 1e9 / beat.intervalNanos(), 0.5, "nothing is not learned from");
     }
 
     @Test
@@ -74,6 +74,9 @@ class BeatTest {
             now += Nanos.PER_SECOND;
             isNew(300 + i);
         }
-        assertTrue(beat.ratePerS() >= 16);
+        assertTrue(1e9 / beat.intervalNanos() >= 16);
+        isNew(500);
+        isNew(501);
+        assertEquals(LINE, beat.intervalNanos(), "it starts at the pace of lines");
     }
 }

@@ -165,6 +165,35 @@ class PlayPathTest {
         assertTrue(without > 5, "without glide " + without + " cents");
     }
 
+    /**
+     * The same sensor on a board that prints each value five times: glide goes by the sensor's pace, or each value
+     * would come as a step of 10 ms and a stop of 40.
+     */
+    @Test
+    void aBoardThatRepeatsValuesGlidesAtItsSensorsPace() {
+        FrameList frames = new FrameList();
+        now = Nanos.PER_SECOND;
+        RoomProfile profile = TestRooms.twoDistances(100, Tuning.usual(), 1);
+        path = new PlayPath(
+                profile,
+                profile.tunings().get(0),
+                TestRooms.SHAPE,
+                PathSettings.USUAL.muted(false),
+                List.of(frames),
+                now);
+        double mm = 0;
+        for (int i = 0; i < 1500; i++) {
+            now += 10 * Nanos.PER_MS;
+            tickTo(now);
+            mm = i % 5 == 0 ? 300 + 60 * Math.sin(2 * Math.PI * 0.2 * i / 100) : mm;
+            path.onReading(new Reading(now, new double[] {mm, 300}, 0b11));
+        }
+        // at most 75 mm/s, 452 cents a second, 2.3 a message
+        double largest =
+                largestStepCents(frames.frames().subList(800, frames.frames().size()));
+        assertTrue(largest < 3.5, "largest step " + largest + " cents");
+    }
+
     private double largestStepOfSlowSensor(double mmPerS, boolean glide, double framesPerS) {
         now = Nanos.PER_SECOND;
         FrameList slow = new FrameList();
@@ -181,16 +210,15 @@ class PlayPathTest {
             double mm = 110 + (travelled < wayMm ? travelled : 2 * wayMm - travelled) + 1.7 * random.nextGaussian();
             path.onReading(new Reading(now, new double[] {mm, 300}, 0b11));
         }
-        return largestStepCents(slow);
+        return largestStepCents(slow.frames());
     }
 
     private double largestStepCents() {
-        return largestStepCents(frames);
+        return largestStepCents(frames.frames());
     }
 
-    private static double largestStepCents(FrameList frames) {
-        List<SoundFrame> sounding =
-                frames.frames().stream().filter(SoundFrame::hand).toList();
+    private static double largestStepCents(List<SoundFrame> frames) {
+        List<SoundFrame> sounding = frames.stream().filter(SoundFrame::hand).toList();
         double largest = 0;
         for (int i = 1; i < sounding.size(); i++) {
             double step = Math.abs(
