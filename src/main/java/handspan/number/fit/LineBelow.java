@@ -10,6 +10,9 @@ package handspan.number.fit;
  * synchronization algorithms for network measurements, INFOCOM 2002).
  */
 public final class LineBelow {
+    /** Points above a line of many points after which it is looked for again. */
+    private static final int EVERY = 8;
+
     private final double[] x;
     private final double[] y;
     private final int[] hull;
@@ -19,6 +22,7 @@ public final class LineBelow {
     private double atX;
     private double atY;
     private double meanAbove;
+    private int sinceSettled;
 
     /**
      * A line below nothing yet.
@@ -52,8 +56,13 @@ public final class LineBelow {
         x[next] = px;
         y[next] = py;
         next = (next + 1) % x.length;
+        boolean full = count == x.length;
         count = Math.min(count + 1, x.length);
-        settle();
+        sinceSettled++;
+        // points above it move the line little once there are many: it is looked for again now and then
+        if (!full || py < at(px) || sinceSettled >= EVERY) {
+            settle();
+        }
     }
 
     private int place(int index) {
@@ -61,6 +70,7 @@ public final class LineBelow {
     }
 
     private void settle() {
+        sinceSettled = 0;
         double meanX = 0;
         double meanY = 0;
         int size = 0;
