@@ -3,7 +3,6 @@ package handspan.bench;
 import handspan.hand.smooth.HandSmoother;
 import handspan.hand.smooth.OneEuro;
 import handspan.hand.smooth.OnePole;
-import handspan.hand.smooth.Quickness;
 import handspan.hand.smooth.SensorNoise;
 import handspan.hand.smooth.SmoothSettings;
 import handspan.hand.smooth.SpikeGate;
@@ -171,11 +170,6 @@ final class FeelFilters {
                 return words;
             }
         };
-    }
-
-    /** The settings that play gives a specimen, for words. */
-    static SmoothSettings usual(SensorNoise noise, double ratePerS, double centsPerMm) {
-        return SmoothSettings.reaching(noise, ratePerS, 5 / centsPerMm, Quickness.USUAL);
     }
 
     /** What comes out of a filter behind the spike gate, held between readings. */

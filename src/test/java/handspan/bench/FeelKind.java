@@ -1,7 +1,6 @@
 package handspan.bench;
 
 import handspan.hand.smooth.SensorNoise;
-import handspan.hand.trial.Gesture;
 import handspan.hand.trial.Trace;
 import handspan.number.fit.MonotoneCurve;
 import handspan.number.units.Nanos;
@@ -211,11 +210,5 @@ final class FeelKind {
 
     double ratePerS() {
         return kind.ratePerS;
-    }
-
-    /** Moves to tell overshoot by: quick ones, to be averaged. */
-    Trace quickMove() {
-        double length = Math.min(250, (kind.farMm - kind.nearMm) / 2);
-        return Gesture.move(2, kind.nearMm, kind.nearMm + length, 1, Math.max(0.25, 1.875 * length / 1500));
     }
 }

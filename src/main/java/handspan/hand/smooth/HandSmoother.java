@@ -89,11 +89,6 @@ public final class HandSmoother {
         vibrato.reset();
     }
 
-    /** Whether there was a reading since the start or the last reset. */
-    public boolean isStarted() {
-        return started;
-    }
-
     /** Where a reading is to be expected so long after the last one, mm. */
     public double expectedMm(double intervalS) {
         return motion.mm() + intervalS * motion.mmPerS();

@@ -62,15 +62,6 @@ public record SensorNoise(List<Point> points) {
         return worst;
     }
 
-    /** The smallest, mm. */
-    public double leastMm() {
-        double least = Double.POSITIVE_INFINITY;
-        for (Point point : points) {
-            least = Math.min(least, point.noiseMm());
-        }
-        return least;
-    }
-
     /** As much, so many times. */
     public SensorNoise times(double factor) {
         return new SensorNoise(points.stream()

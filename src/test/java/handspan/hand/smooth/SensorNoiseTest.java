@@ -20,9 +20,8 @@ class SensorNoiseTest {
     }
 
     @Test
-    void worstAndLeastAreThoseOfThePlaces() {
+    void theWorstIsThatOfAPlaceAndTimesCountsForAll() {
         assertEquals(3.5, ECHO.worstMm(), 0);
-        assertEquals(1.25, ECHO.leastMm(), 0);
         assertEquals(1.75, ECHO.times(0.5).worstMm(), 1e-12);
     }
 
