@@ -47,6 +47,18 @@ final class Decimal {
         return negative ? -number : number;
     }
 
+    /** A whole number written in digits to base 16; infinite beyond 13 of them, which no double holds exactly. */
+    static double parseHex(byte[] line, int from, int to) {
+        if (to - from > 13) {
+            return Double.POSITIVE_INFINITY;
+        }
+        long number = 0;
+        for (int at = from; at < to; at++) {
+            number = 16 * number + Character.digit(line[at], 16);
+        }
+        return number;
+    }
+
     private static int exponentOf(byte[] line, int from, int to) {
         int exponent = 0;
         for (int at = from; at < to; at++) {

@@ -3,7 +3,8 @@ package handspan.instrument.line;
 /**
  * Cuts a byte stream into lines, whatever ends them: CR, LF, CR LF, LF CR. Blank lines vanish. What stands before the
  * first line end after {@link #restart()} is dropped, because it may be the tail of a line; so is a line longer than
- * {@link #LONGEST} bytes, up to its end. Owned by one thread.
+ * {@link #LONGEST} bytes, up to its end. Bytes of zero around a line, as a reset or a buffer printed whole leaves them,
+ * are no part of it. Owned by one thread.
  */
 public final class LineSplitter {
     /** Longest line kept, in bytes without its end. */
@@ -47,7 +48,7 @@ public final class LineSplitter {
             byte b = chunk[i];
             if (b == '\n' || b == '\r') {
                 end(lines);
-            } else if (!dropping) {
+            } else if (!dropping && (b != 0 || length > 0)) {
                 if (length == LONGEST) {
                     dropping = true;
                     tooLong = true;
@@ -69,13 +70,16 @@ public final class LineSplitter {
                 kept = false;
                 dropped = false;
             } else {
-                kept = !dropped;
+                kept = !dropped && (kept || chunk[i] != 0);
             }
         }
         return lines;
     }
 
     private void end(Lines lines) {
+        while (length > 0 && line[length - 1] == 0) {
+            length--;
+        }
         if (tooLong) {
             lines.tooLong();
         } else if (!dropping && length > 0) {

@@ -4,34 +4,14 @@ package handspan.instrument.line;
  * The numbers of one line, each with the field it stands in, the text before it (label) and the text after it (unit).
  * One object serves line after line and allocates nothing. Owned by one thread.
  *
- * <p>What is told apart: a number; a word that stands for a missing number ({@code nan}, {@code inf}, {@code ovf}); a
- * label, which is text before a number, together with digits that {@code :} or {@code =} follows; a unit, which is a
- * known unit after a number, or letters glued to it; the separator. All other characters are passed over.
+ * <p>What is told apart: a number, decimal or {@code 0x1F}; a word that stands for a missing number ({@code nan},
+ * {@code ovf}), or that says that the number before it failed ({@code TIMEOUT}); a label, which is text before a
+ * number, together with digits that {@code :} or {@code =} follows; a unit, which is a known unit after a number, or
+ * letters glued to it; the separator. A label with a colon that no number follows has a missing one ({@code Distance:
+ * ---}). A number that only bounds the value ({@code D: >200}) is missing. Times of the clock ({@code 12:03:11}), a
+ * check sum at the end ({@code *5E}) and a terminal's commands are passed over, as are all other characters.
  */
 final class LineTokens {
-    private static final String[] UNITS = {
-        "mm",
-        "cm",
-        "m",
-        "in",
-        "inch",
-        "inches",
-        "us",
-        "\u00b5s",
-        "\u00c2\u00b5s",
-        "ms",
-        "s",
-        "v",
-        "mv",
-        "c",
-        "f",
-        "lux",
-        "lx",
-        "%",
-        "hz"
-    };
-    private static final String[] HOLES = {"nan", "inf", "infinity", "ovf", "null", "none"};
-
     private byte[] line = new byte[0];
     private int length;
     private byte separator;
@@ -40,6 +20,7 @@ final class LineTokens {
     private int count;
     private int fields;
     private boolean endsEmpty;
+    private boolean textForNumber;
     private final double[] value = new double[LineShape.MOST_SLOTS];
     private final boolean[] missing = new boolean[LineShape.MOST_SLOTS];
     private final int[] field = new int[LineShape.MOST_SLOTS];
@@ -48,9 +29,7 @@ final class LineTokens {
     private final int[] unitFrom = new int[LineShape.MOST_SLOTS];
     private final int[] unitTo = new int[LineShape.MOST_SLOTS];
 
-    private int pendingFrom;
-    private int pendingTo;
-    private boolean pendingEnded;
+    private final OpenLabel label = new OpenLabel();
     private int openNumber;
 
     /**
@@ -66,8 +45,9 @@ final class LineTokens {
         this.count = 0;
         fields = 1;
         endsEmpty = false;
+        textForNumber = false;
         openNumber = -1;
-        dropPending();
+        label.drop();
         int at = 0;
         while (at < length) {
             at = step(at);
@@ -75,14 +55,15 @@ final class LineTokens {
                 return false;
             }
         }
-        closeField();
-        return true;
+        return closeField();
     }
 
     private int step(int at) {
         byte b = line[at];
         if (b == separator && b != ' ') {
-            closeField();
+            if (!closeField()) {
+                return -1;
+            }
             if (restIsBlank(at + 1)) {
                 endsEmpty = true;
                 return length;
@@ -90,48 +71,132 @@ final class LineTokens {
             fields++;
             return at + 1;
         }
-        if (b >= 0 && b < ' ' && b != '\t') {
+        if (Ascii.isControl(b)) {
             return -1;
+        }
+        if (b == Ascii.ESCAPE) {
+            return Ascii.endOfEscape(line, length, at);
         }
         if (startsNumber(at)) {
             return number(at);
         }
-        if (isLetter(b)) {
+        if (Ascii.isLetter(b)) {
             return word(at);
         }
-        if ((b == ':' || b == '=') && pendingFrom >= 0) {
-            pendingEnded = true;
+        if (b == ':' || b == '=') {
+            label.colon();
+        } else if (b == '*' && isCheckSum(at)) {
+            return length;
+        } else if (b == '-' || b == '?' || b == '*') {
+            label.stroke();
+        } else if ((b == ')' || b == ']') && label.isOpen() && !label.hasColon()) {
+            label.extend(at, at + 1);
         }
         return at + 1;
     }
 
     private int number(int from) {
+        int clock = separator == ':' ? from : endOfClock(from);
+        if (clock > from) {
+            return clock;
+        }
         int to = endOfNumber(from);
         if (isFollowedByColon(to)) {
-            extendPending(from, to);
-            return to;
+            return word(from, to, true);
         }
-        return add(from, to, false) ? to : -1;
+        if (!add(from, to, false)) {
+            return -1;
+        }
+        if (isBound(from)) {
+            fail(openNumber);
+        }
+        return to;
+    }
+
+    /** Whether {@code >} or {@code <} stands before a number, in the place of a value. */
+    private boolean isBound(int from) {
+        if (from == 0 || (line[from - 1] != '>' && line[from - 1] != '<')) {
+            return false;
+        }
+        int at = from - 2;
+        while (at >= 0 && Ascii.isBlank(line[at]) && (separator == ' ' || line[at] != separator)) {
+            at--;
+        }
+        // "=>" is an arrow
+        return at >= 0
+                && (line[at] == ':'
+                        || (line[at] == '=' && at < from - 2)
+                        || (line[at] == separator && separator != ' '));
+    }
+
+    private void fail(int number) {
+        missing[number] = true;
+        value[number] = 0;
+    }
+
+    /** Two digits to base 16 behind a star, at the end of a line of numbers (the form of NMEA 0183). */
+    private boolean isCheckSum(int at) {
+        return count > 0
+                && !Ascii.isBlank(line[at - 1])
+                && (line[at - 1] != separator || line[0] == '$')
+                && at + 2 < length
+                && Ascii.isHexDigit(line[at + 1])
+                && Ascii.isHexDigit(line[at + 2])
+                && restIsBlank(at + 3);
     }
 
     private int word(int from) {
         int to = from;
-        while (to < length && isLetter(line[to])) {
+        while (to < length && Ascii.isLetter(line[to])) {
             to++;
         }
-        if (isHole(from, to)) {
+        if (to - from == 1 && line[from] == '_') {
+            return to;
+        }
+        boolean colon = isFollowedByColon(to);
+        if (!colon && BoardWords.isHole(line, from, to)) {
             return add(from, to, true) ? to : -1;
         }
-        boolean unit = openNumber >= 0
-                && unitFrom[openNumber] < 0
-                && pendingFrom < 0
-                && !isFollowedByColon(to)
-                && (isUnit(from, to) || (from > 0 && isDigit(line[from - 1])));
+        if (!colon && BoardWords.isFailure(line, from, to) && !isFollowedByNumber(to)) {
+            return failure(from, to);
+        }
+        boolean unit = openNumber >= 0 && unitFrom[openNumber] < 0 && !label.isOpen() && !colon && isUnit(from, to);
         if (unit) {
             unitFrom[openNumber] = from;
             unitTo[openNumber] = to;
+            return to;
+        }
+        return word(from, to, colon);
+    }
+
+    /** A known unit or letters glued to a number; a letter with digits on both sides is a label: {@code A41B319}. */
+    private boolean isUnit(int from, int to) {
+        boolean glued = from > 0 && Ascii.isDigit(line[from - 1]);
+        boolean between = glued && to < length && startsNumber(to);
+        return BoardWords.isUnit(line, from, to) ? !between || to - from > 1 : glued && !between;
+    }
+
+    /** A word of a label; after a colon it is a text in place of a number, or begins the next label. */
+    private int word(int from, int to, boolean colon) {
+        if (label.hasColon() && colon) {
+            boolean afterStroke = label.hasStroke();
+            int nextFrom = afterStroke && label.textFrom() >= 0 ? label.textFrom() : from;
+            if (!addMissing()) {
+                return -1;
+            }
+            label.extend(nextFrom, to);
         } else {
-            extendPending(from, to);
+            label.extend(from, to);
+        }
+        return to;
+    }
+
+    /** The number before it failed, or there is none where one should be. */
+    private int failure(int from, int to) {
+        if (openNumber >= 0 && !label.isOpen()) {
+            fail(openNumber);
+        } else {
+            label.extend(from, to);
         }
         return to;
     }
@@ -140,67 +205,84 @@ final class LineTokens {
         if (count == LineShape.MOST_SLOTS) {
             return false;
         }
-        double number = hole ? 0 : Decimal.parse(line, from, to);
+        double number = hole ? 0 : parsed(from, to);
         boolean absent = hole || !Double.isFinite(number);
         value[count] = absent ? 0 : number;
         missing[count] = absent;
+        put(label.from(), label.to());
+        openNumber = count - 1;
+        return true;
+    }
+
+    /** A label with a colon whose number is not there. */
+    private boolean addMissing() {
+        textForNumber = true;
+        if (count == LineShape.MOST_SLOTS) {
+            return false;
+        }
+        value[count] = 0;
+        missing[count] = true;
+        put(label.from(), label.colonAt());
+        return true;
+    }
+
+    private void put(int labelStart, int labelEnd) {
         field[count] = fields - 1;
-        labelFrom[count] = pendingFrom;
-        labelTo[count] = pendingTo;
+        labelFrom[count] = labelStart;
+        labelTo[count] = labelEnd;
         unitFrom[count] = -1;
         unitTo[count] = -1;
-        openNumber = count;
         count++;
-        dropPending();
-        return true;
+        label.drop();
+    }
+
+    private double parsed(int from, int to) {
+        return isHex(from) ? Decimal.parseHex(line, from + 2, to) : Decimal.parse(line, from, to);
     }
 
     /**
      * Text left over after a field's last number is its unit; a label that ended with a colon goes on to the next
-     * field.
+     * field; one that text or a stroke follows has a missing number.
      */
-    private void closeField() {
-        if (pendingFrom >= 0 && !pendingEnded) {
+    private boolean closeField() {
+        boolean room = true;
+        if (label.hasColon() && (label.textFrom() >= 0 || label.hasStroke())) {
+            room = addMissing();
+        } else if (label.isOpen() && !label.hasColon()) {
             if (openNumber >= 0 && unitFrom[openNumber] < 0) {
-                unitFrom[openNumber] = pendingFrom;
-                unitTo[openNumber] = pendingTo;
+                unitFrom[openNumber] = label.from();
+                unitTo[openNumber] = label.to();
             }
-            dropPending();
+            label.drop();
         }
         openNumber = -1;
-    }
-
-    private void extendPending(int from, int to) {
-        if (pendingFrom < 0) {
-            pendingFrom = from;
-        }
-        pendingTo = to;
-        pendingEnded = false;
-    }
-
-    private void dropPending() {
-        pendingFrom = -1;
-        pendingTo = -1;
-        pendingEnded = false;
+        return room;
     }
 
     private boolean startsNumber(int at) {
         byte b = line[at];
-        if (isDigit(b)) {
+        if (Ascii.isDigit(b)) {
             return true;
         }
-        boolean glued = at > 0 && (isDigit(line[at - 1]) || isLetter(line[at - 1]));
+        boolean glued = at > 0 && (Ascii.isDigit(line[at - 1]) || Ascii.isLetter(line[at - 1]));
         if (b == '.') {
-            return at + 1 < length && isDigit(line[at + 1]);
+            return at + 1 < length && Ascii.isDigit(line[at + 1]);
         }
         if (b != '-' && b != '+') {
             return false;
         }
         int next = at + 1 < length && line[at + 1] == '.' ? at + 2 : at + 1;
-        return next < length && isDigit(line[next]) && !(glued && isDigit(line[at - 1]));
+        return next < length && Ascii.isDigit(line[next]) && !(glued && Ascii.isDigit(line[at - 1]));
     }
 
     private int endOfNumber(int from) {
+        if (isHex(from)) {
+            int at = from + 2;
+            while (at < length && Ascii.isHexDigit(line[at])) {
+                at++;
+            }
+            return at;
+        }
         int at = from;
         if (line[at] == '-' || line[at] == '+') {
             at++;
@@ -211,88 +293,107 @@ final class LineTokens {
         }
         if (at < length && (line[at] == 'e' || line[at] == 'E')) {
             int exponent = at + 1 < length && (line[at + 1] == '-' || line[at + 1] == '+') ? at + 2 : at + 1;
-            if (exponent < length && isDigit(line[exponent])) {
+            if (exponent < length && Ascii.isDigit(line[exponent])) {
                 at = endOfDigits(exponent);
             }
         }
         return at;
     }
 
+    private boolean isHex(int from) {
+        return from + 2 < length
+                && line[from] == '0'
+                && Ascii.lower(line[from + 1]) == 'x'
+                && Ascii.isHexDigit(line[from + 2]);
+    }
+
+    /** Where a time like {@code 12:03:11} or {@code 12:03:11.250} ends; where it began when it is none. */
+    private int endOfClock(int from) {
+        int at = from;
+        for (int part = 0; part < 3; part++) {
+            int end = endOfDigits(at);
+            boolean two = end - at == 2 || (part == 0 && end - at == 1);
+            boolean colon = end < length && line[end] == ':';
+            if (!two || (part < 2 && !colon)) {
+                return from;
+            }
+            at = part < 2 ? end + 1 : end;
+        }
+        if (at < length && line[at] == ':') {
+            return from;
+        }
+        return at + 1 < length && line[at] == '.' && Ascii.isDigit(line[at + 1]) ? endOfDigits(at + 1) : at;
+    }
+
     private boolean isPoint(int at) {
-        return line[at] == '.' || (decimalComma && line[at] == ',' && at + 1 < length && isDigit(line[at + 1]));
+        return line[at] == '.' || (decimalComma && line[at] == ',' && at + 1 < length && Ascii.isDigit(line[at + 1]));
     }
 
     private int endOfDigits(int from) {
         int at = from;
-        while (at < length && isDigit(line[at])) {
+        while (at < length && Ascii.isDigit(line[at])) {
+            at++;
+        }
+        return at;
+    }
+
+    private int endOfBlanks(int from) {
+        int at = from;
+        while (at < length && line[at] == ' ') {
             at++;
         }
         return at;
     }
 
     private boolean isFollowedByColon(int from) {
-        int at = from;
-        while (at < length && line[at] == ' ') {
-            at++;
+        int at = endOfBlanks(from);
+        if (at < length && line[at] == '"') {
+            at = endOfBlanks(at + 1);
         }
-        return at < length && (line[at] == ':' || line[at] == '=');
+        return at < length && line[at] != separator && (line[at] == ':' || line[at] == '=');
+    }
+
+    private boolean isFollowedByNumber(int from) {
+        int at = endOfBlanks(from);
+        return at < length && startsNumber(at);
     }
 
     private boolean restIsBlank(int from) {
         for (int at = from; at < length; at++) {
-            if (line[at] != ' ' && line[at] != '\t') {
+            if (!Ascii.isBlank(line[at])) {
                 return false;
             }
         }
         return true;
-    }
-
-    private boolean isUnit(int from, int to) {
-        return isOneOf(UNITS, from, to);
-    }
-
-    private boolean isHole(int from, int to) {
-        return isOneOf(HOLES, from, to) && !isFollowedByColon(to);
-    }
-
-    private boolean isOneOf(String[] words, int from, int to) {
-        for (String word : words) {
-            if (word.length() == to - from && matches(word, from)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean matches(String word, int from) {
-        for (int i = 0; i < word.length(); i++) {
-            if (lower(line[from + i]) != word.charAt(i)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean isDigit(byte b) {
-        return b >= '0' && b <= '9';
-    }
-
-    private static boolean isLetter(byte b) {
-        return (b >= 'a' && b <= 'z') || (b >= 'A' && b <= 'Z') || b < 0 || b == '%' || b == '_';
-    }
-
-    /** The byte as a Latin-1 character, ASCII letters in lower case. */
-    private static int lower(byte b) {
-        return b >= 'A' && b <= 'Z' ? b + 32 : b & 0xff;
     }
 
     int count() {
         return count;
     }
 
+    /** Why {@link #split} gave up. */
+    Rejection failure() {
+        return count == LineShape.MOST_SLOTS ? Rejection.OTHER_COUNT : Rejection.NOT_TEXT;
+    }
+
     /** Fields in the line; an empty last one does not count. */
     int fields() {
         return fields;
+    }
+
+    /** Whether text stands where a number should be. */
+    boolean hasTextForNumber() {
+        return textForNumber;
+    }
+
+    /** Whether the line holds a number. */
+    boolean hasNumber() {
+        for (int i = 0; i < count; i++) {
+            if (!missing[i]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the line ends with a separator: with an empty last field. */
@@ -320,11 +421,19 @@ final class LineTokens {
         return text(unitFrom[number], unitTo[number]);
     }
 
+    /** Whether a known unit follows a number, and is another one than this. */
+    boolean hasOtherUnit(int number, String unit) {
+        int from = unitFrom[number];
+        return from >= 0
+                && !Ascii.matches(line, from, unitTo[number], unit)
+                && BoardWords.isUnit(line, from, unitTo[number]);
+    }
+
     /** Compares a label with a key made by {@link LineShape#key}, without making a string. */
     boolean labelIs(int number, String key) {
         int matched = 0;
         for (int at = labelFrom[number]; at < labelTo[number]; at++) {
-            int c = lower(line[at]);
+            int c = Ascii.lower(line[at]);
             if (c > ' ') {
                 if (matched == key.length() || key.charAt(matched) != c) {
                     return false;
@@ -336,6 +445,6 @@ final class LineTokens {
     }
 
     private String text(int from, int to) {
-        return from < 0 ? "" : new String(line, from, to - from, java.nio.charset.StandardCharsets.ISO_8859_1);
+        return from < 0 ? "" : LineText.of(line, from, to);
     }
 }

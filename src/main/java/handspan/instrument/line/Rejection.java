@@ -12,6 +12,10 @@ public enum Rejection {
     OTHER_COUNT("other count of numbers"),
     /** Holds none of the learned labels, or a label where none was learned. */
     OTHER_LABEL("other label"),
+    /** Holds a number in another unit than the learned one. */
+    OTHER_UNIT("other unit"),
+    /** Lacks what all learned lines begin or end with. */
+    CUT("cut short"),
     /** Came right after a connect, when sensors are still settling. */
     SETTLING("first readings after a connect");
 

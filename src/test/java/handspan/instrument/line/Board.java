@@ -26,7 +26,19 @@ final class Board {
         while (!offer(learner, lines.apply(i))) {
             i++;
         }
-        return new Board(learner.learn().orElseThrow());
+        return new Board(shape(learner.learn()));
+    }
+
+    /** The shape of a learning; none for lines that can be read in two ways. */
+    static LineShape shape(Learning learning) {
+        if (learning instanceof Learning.Learned learned) {
+            return learned.shape();
+        }
+        throw new AssertionError(learning);
+    }
+
+    static boolean isLearned(Learning learning) {
+        return learning instanceof Learning.Learned;
     }
 
     /** Learned from these lines, over and over. */
@@ -45,16 +57,29 @@ final class Board {
 
     @Nullable
     Reading read(String line) {
+        return read(line, 0);
+    }
+
+    /** Reads line number i of a board that prints one every 20 ms. */
+    @Nullable
+    Reading read(String line, int i) {
         byte[] bytes = bytes(line);
-        return reader.read(bytes, bytes.length, 1);
+        return reader.read(bytes, bytes.length, 1 + 20_000_000L * i);
     }
 
     /** The values of a line, with {@code null} for a slot without a number. */
     @Nullable
     Double[] values(String line) {
-        Reading reading = Objects.requireNonNull(read(line), () -> "rejected: " + line + " " + rejections.byReason());
+        return values(line, 0);
+    }
+
+    /** The values of line number i. */
+    @Nullable
+    Double[] values(String line, int i) {
+        Reading reading =
+                Objects.requireNonNull(read(line, i), () -> "rejected: " + line + " " + rejections.byReason());
         @Nullable Double[] values = new Double[reading.size()];
-        Arrays.setAll(values, i -> reading.has(i) ? (Double) reading.value(i) : null);
+        Arrays.setAll(values, slot -> reading.has(slot) ? (Double) reading.value(slot) : null);
         return values;
     }
 

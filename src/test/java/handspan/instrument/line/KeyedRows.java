@@ -16,7 +16,7 @@ final class KeyedRows {
     private KeyedRows() {}
 
     static Stream<Row> keyed() {
-        IntFunction<@Nullable Double[]> both = i -> says((double) hand(i), (double) light(i));
+        IntFunction<@Nullable Double @Nullable []> both = i -> says((double) hand(i), (double) light(i));
         return Stream.of(
                 row(
                         "key=value",
@@ -53,9 +53,9 @@ final class KeyedRows {
                         i -> says((double) light(i), value(i, 1))),
                 row(
                         "constant keys between",
-                        "3 numbers with labels parted by blanks: light, Min, Max",
+                        "3 numbers with labels in 2 lines parted by blanks: light, Min, Max",
                         i -> i % 2 == 0 ? "light:" + light(i) + "," : "Min:0,Max:1023",
-                        i -> i % 2 == 0 ? says((double) light(i), null, null) : says(null, 0.0, 1023.0)),
+                        i -> i % 2 == 0 ? null : says((double) light(i - 1), 0.0, 1023.0)),
                 row(
                         "digits in a label",
                         "1 number with labels: Probe 02 in cm",
@@ -64,26 +64,26 @@ final class KeyedRows {
     }
 
     static Stream<Row> framed() {
-        IntFunction<@Nullable Double[]> both = i -> says((double) hand(i), (double) light(i));
+        IntFunction<@Nullable Double @Nullable []> both = i -> says((double) hand(i), (double) light(i));
         return Stream.of(
                 row(
                         "JSON",
-                        "2 numbers with labels parted by commas: d, l",
+                        "2 numbers with labels parted by commas, from { to }: d, l",
                         i -> "{\"d\":" + decimal(i, 1) + ",\"l\":" + light(i) + "}",
                         i -> says(value(i, 1), (double) light(i))),
                 row(
                         "braces",
-                        "2 numbers with labels parted by commas: D, L",
+                        "2 numbers with labels parted by commas, from { to }: D, L",
                         i -> "{D:" + hand(i) + ",L:" + light(i) + "}",
                         both),
                 row(
                         "angles",
-                        "2 numbers a line parted by commas: 1, 2",
+                        "2 numbers a line parted by commas, from < to >: 1, 2",
                         i -> "<" + hand(i) + "," + light(i) + ">",
                         both),
                 row(
                         "dollar and semicolon",
-                        "2 numbers a line parted by commas: 1, 2",
+                        "2 numbers a line parted by commas, from $ to ;: 1, 2",
                         i -> "$" + hand(i) + "," + light(i) + ";",
                         both));
     }

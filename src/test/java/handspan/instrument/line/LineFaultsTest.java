@@ -41,10 +41,22 @@ class LineFaultsTest {
         assertArrayEquals(new @Nullable Double[] {23.4, NOTHING}, board.values("dist=23.4"));
     }
 
+    /** A line that says that there is nothing to tell is a reading without a number; a remark is none. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {"Out of range", " out of range ", "Out of range...", "OUT", "tick...", "[STATE] near", ",,"})
-    void aLineWithoutANumberIsCountedAsSuch(String line) {
+    @ValueSource(strings = {"Out of range", " out of range ", "Out of range...", "OUT", "---", "No echo!"})
+    void aLineThatSaysNothingIsAReadingWithoutANumber(String line) {
+        assertArrayEquals(new @Nullable Double[] {NOTHING}, distanceInCm().values(line));
+        assertArrayEquals(
+                new @Nullable Double[] {NOTHING, NOTHING, NOTHING},
+                threeColumns().values(line));
+        assertArrayEquals(
+                new @Nullable Double[] {NOTHING, NOTHING, NOTHING},
+                threeColumns().values(",,"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tick...", "[STATE] near", "ready", "mode: auto", "r: Dr to hand"})
+    void aRemarkIsCountedAsSuch(String line) {
         assertEquals("NO_NUMBER", distanceInCm().rejection(line));
         assertEquals("NO_NUMBER", threeColumns().rejection(line));
     }
@@ -111,7 +123,7 @@ class LineFaultsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\u001b[2J23", "23\u0017", "\u0000\u0001\u0002", "Distance: 2\u00073 cm"})
+    @ValueSource(strings = {"23\u0017", "\u0000\u0001\u0002", "Distance: 2\u00073 cm"})
     void controlCharactersAreNoText(String line) {
         assertEquals("NOT_TEXT", distanceInCm().rejection(line));
         assertEquals("NOT_TEXT", Board.learnedFrom("23", "24").rejection(line));
@@ -141,8 +153,8 @@ class LineFaultsTest {
     }
 
     @Test
-    void moreNumbersThanALineCanHoldAreNoText() {
-        assertEquals("NOT_TEXT", threeColumns().rejection("1 ".repeat(65)));
+    void moreNumbersThanALineCanHoldAreRejected() {
+        assertEquals("OTHER_COUNT", threeColumns().rejection("1 ".repeat(65)));
         assertEquals("OTHER_COUNT", threeColumns().rejection("1 ".repeat(64)));
     }
 

@@ -2,9 +2,10 @@ package handspan.instrument.line;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 
-import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -13,7 +14,15 @@ class LineShapesTest {
     private static final int LINES = 200;
 
     static Stream<Row> rows() {
-        return Stream.of(PlainRows.plain(), PlainRows.labelled(), KeyedRows.keyed(), KeyedRows.framed())
+        return Stream.of(
+                        PlainRows.plain(),
+                        PlainRows.labelled(),
+                        KeyedRows.keyed(),
+                        KeyedRows.framed(),
+                        OddRows.severalParts(),
+                        OddRows.odd(),
+                        TroubledRows.nothingToTell(),
+                        TroubledRows.besides())
                 .flatMap(rows -> rows);
     }
 
@@ -24,8 +33,13 @@ class LineShapesTest {
         assertEquals(row.words(), board.shape.words());
         for (int i = 0; i < LINES; i++) {
             String line = row.line().apply(i);
-            assertArrayEquals(row.values().apply(i), board.values(line), line);
+            @Nullable Double @Nullable [] expected = row.values().apply(i);
+            if (expected == null) {
+                assertNull(board.read(line, i), line);
+            } else {
+                assertArrayEquals(expected, board.values(line, i), i + ": " + line);
+            }
         }
-        assertEquals(Map.of(), board.rejections.byReason());
+        assertEquals(row.rejections(), board.rejections.byReason());
     }
 }

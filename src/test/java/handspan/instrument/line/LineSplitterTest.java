@@ -48,6 +48,14 @@ class LineSplitterTest {
         assertEquals(List.of("1", "2"), split("\n\n\r\n1\n\n\n\r\r2\r\n\r\n"));
     }
 
+    /** A break on the line or a buffer that is printed whole. */
+    @Test
+    void zerosAroundALineVanishAndThoseWithinItStay() {
+        byte[] bytes = "1\n\0\0002\0\0\r\n\0\n3\0004\0\n\0".getBytes(StandardCharsets.ISO_8859_1);
+        assertEquals(2, splitter.linesIn(bytes, bytes.length));
+        assertEquals(List.of("2", "3\0004"), split(new String(bytes, StandardCharsets.ISO_8859_1)));
+    }
+
     @Test
     void whatStandsBeforeTheFirstLineEndIsDropped() {
         assertEquals(List.of(), split("7,567"));

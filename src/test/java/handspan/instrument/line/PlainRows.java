@@ -16,8 +16,8 @@ final class PlainRows {
     private PlainRows() {}
 
     static Stream<Row> plain() {
-        IntFunction<@Nullable Double[]> both = i -> says((double) hand(i), (double) light(i));
-        IntFunction<@Nullable Double[]> decimalAndLight = i -> says(value(i, 1), (double) light(i));
+        IntFunction<@Nullable Double @Nullable []> both = i -> says((double) hand(i), (double) light(i));
+        IntFunction<@Nullable Double @Nullable []> decimalAndLight = i -> says(value(i, 1), (double) light(i));
         return Stream.of(
                 row("a number", "1 number a line: 1", i -> "" + hand(i), i -> says((double) hand(i))),
                 row("a decimal", "1 number a line: 1", i -> decimal(i, 2), i -> says(value(i, 2))),
@@ -65,8 +65,8 @@ final class PlainRows {
                 row(
                         "two numbers in a field",
                         "3 numbers a line parted by commas: 1, 2, 3",
-                        i -> hand(i) + " " + light(i) + ",5",
-                        i -> says((double) hand(i), (double) light(i), 5.0)),
+                        i -> hand(i) + " " + light(i) + "," + i % 12,
+                        i -> says((double) hand(i), (double) light(i), (double) (i % 12))),
                 row(
                         "commas that are no decimal ones",
                         "3 numbers a line parted by semicolons: 1, 2, 3",
@@ -85,7 +85,7 @@ final class PlainRows {
     }
 
     static Stream<Row> labelled() {
-        IntFunction<@Nullable Double[]> whole = i -> says((double) hand(i));
+        IntFunction<@Nullable Double @Nullable []> whole = i -> says((double) hand(i));
         return Stream.of(
                 row(
                         "label and unit",

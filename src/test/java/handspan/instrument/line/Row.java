@@ -2,6 +2,7 @@ package handspan.instrument.line;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Map;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -11,11 +12,22 @@ import org.jspecify.annotations.Nullable;
  * @param name what it is an example of
  * @param words what the learner must say of it
  * @param line its line number i
- * @param values what that line says, in the order of the slots
+ * @param values what that line says, in the order of the slots; null where it makes no reading of its own
+ * @param rejections of two hundred lines
  */
-record Row(String name, String words, IntFunction<String> line, IntFunction<@Nullable Double[]> values) {
-    static Row row(String name, String words, IntFunction<String> line, IntFunction<@Nullable Double[]> values) {
-        return new Row(name, words, line, values);
+record Row(
+        String name,
+        String words,
+        IntFunction<String> line,
+        IntFunction<@Nullable Double @Nullable []> values,
+        Map<Rejection, Long> rejections) {
+    static Row row(
+            String name, String words, IntFunction<String> line, IntFunction<@Nullable Double @Nullable []> values) {
+        return new Row(name, words, line, values, Map.of());
+    }
+
+    Row rejecting(Rejection reason, long count) {
+        return new Row(name, words, line, values, Map.of(reason, count));
     }
 
     /** Whole numbers that wander from 20 to 220, then a slower one from 1 to 1020: a hand and a light. */
