@@ -8,6 +8,8 @@ import handspan.instrument.line.LineSplitter;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.InfraredPart;
 import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.NoReadings;
+import handspan.instrument.sensor.PortIdentity;
 import handspan.instrument.sensor.SensorKind;
 import handspan.instrument.sensor.Unit;
 import java.util.ArrayList;
@@ -22,13 +24,28 @@ public final class InstrumentJson {
 
     /** How an instrument's own file is written and read. */
     static final FileForm<Instrument> FORM = new FileForm<>(
-            InstrumentJson::fileTree, InstrumentJson::readFile, new TreeMerge(Set.of("line", "level"), Map.of()));
+            InstrumentJson::fileTree,
+            InstrumentJson::readFile,
+            new TreeMerge(
+                    Set.of(
+                            "line",
+                            "line.opening",
+                            "line.closing",
+                            "line.labelAbove",
+                            "line.linesPerReading",
+                            "line.slots.nature",
+                            "level",
+                            "port",
+                            "pitch.noReading",
+                            "level.noReading"),
+                    Map.of()));
 
     private static final Words<Character> SEPARATORS =
-            Words.of("separator", List.of(',', ';', '|', '\t', ' '), separator -> switch (separator) {
+            Words.of("separator", List.of(',', ';', '|', ':', '\t', ' '), separator -> switch (separator) {
                 case ',' -> "comma";
                 case ';' -> "semicolon";
                 case '|' -> "bar";
+                case ':' -> "colon";
                 case '\t' -> "tab";
                 default -> "blank";
             });
@@ -38,6 +55,14 @@ public final class InstrumentJson {
                 case BY_LABEL -> "label";
                 case BY_FIELD -> "field";
                 case BY_ORDER -> "order";
+            });
+
+    private static final Words<LineShape.Nature> NATURES =
+            Words.of("nature", List.of(LineShape.Nature.values()), nature -> switch (nature) {
+                case LIVE -> "live";
+                case CONSTANT -> "constant";
+                case COUNTER -> "counter";
+                case TIME -> "time";
             });
 
     private InstrumentJson() {}
@@ -64,6 +89,14 @@ public final class InstrumentJson {
         if (level != null) {
             tree.set("level", channelTree(level));
         }
+        PortIdentity port = instrument.port();
+        if (port != null) {
+            tree.putObject("port")
+                    .put("vendorId", port.vendorId())
+                    .put("productId", port.productId())
+                    .put("serialNumber", port.serialNumber())
+                    .put("location", port.location());
+        }
         return tree;
     }
 
@@ -77,6 +110,10 @@ public final class InstrumentJson {
         if (part != null) {
             tree.put("part", part.word());
         }
+        if (!channel.noReadings().values().isEmpty()) {
+            ArrayNode values = tree.putArray("noReading");
+            channel.noReadings().values().forEach(values::add);
+        }
         return tree;
     }
 
@@ -87,12 +124,28 @@ public final class InstrumentJson {
                 .put("decimalComma", shape.decimalComma())
                 .put("matching", MATCHINGS.word(shape.matching()))
                 .put("fieldCount", shape.fieldCount());
+        LineShape.Layout layout = shape.layout();
+        if (layout.opening() != 0) {
+            tree.put("opening", String.valueOf(layout.opening()));
+        }
+        if (layout.closing() != 0) {
+            tree.put("closing", String.valueOf(layout.closing()));
+        }
+        if (layout.labelAbove()) {
+            tree.put("labelAbove", true);
+        }
+        if (layout.linesPerReading() > 1) {
+            tree.put("linesPerReading", layout.linesPerReading());
+        }
         ArrayNode slots = tree.putArray("slots");
         for (LineShape.Slot slot : shape.slots()) {
-            slots.addObject()
+            ObjectNode one = slots.addObject()
                     .put("label", slot.label())
                     .put("unit", slot.unit())
                     .put("position", slot.position());
+            if (slot.nature() != LineShape.Nature.LIVE) {
+                one.put("nature", NATURES.word(slot.nature()));
+            }
         }
         return tree;
     }
@@ -115,7 +168,14 @@ public final class InstrumentJson {
                 fields.has("line") ? line(fields.object("line")) : null,
                 channel(fields.object("pitch")),
                 fields.has("level") ? channel(fields.object("level")) : null,
-                referenceVolts);
+                referenceVolts,
+                fields.has("port") ? port(fields.object("port")) : null);
+    }
+
+    private static PortIdentity port(JsonFields fields) throws ProfileException {
+        int vendorId = fields.whole("vendorId", given -> new PortIdentity(given, 0, "", ""));
+        int productId = fields.whole("productId", given -> new PortIdentity(0, given, "", ""));
+        return new PortIdentity(vendorId, productId, fields.text("serialNumber"), fields.text("location"));
     }
 
     private static Instrument trial(String name, int revision, int baud, double referenceVolts) {
@@ -127,9 +187,14 @@ public final class InstrumentJson {
         SensorKind kind = fields.text("kind", SensorKind::parse);
         String channel = fields.text("channel", given -> new ChannelSpec(given, kind, kind.usualUnit()).channel());
         ChannelSpec spec = fields.text("unit", given -> new ChannelSpec(channel, kind, Unit.parse(given)));
-        return fields.has("part")
+        ChannelSpec exact = fields.has("part")
                 ? fields.text("part", given -> new ChannelSpec(channel, kind, spec.unit(), InfraredPart.parse(given)))
                 : spec;
+        if (!fields.has("noReading")) {
+            return exact;
+        }
+        List<Double> listed = fields.numbers("noReading");
+        return exact.with(fields.made("noReading", () -> new NoReadings(listed)));
     }
 
     private static LineShape line(JsonFields fields) throws ProfileException {
@@ -143,8 +208,25 @@ public final class InstrumentJson {
             slots.add(new LineShape.Slot(
                     slot.text("label"),
                     slot.text("unit"),
-                    slot.whole("position", given -> new LineShape.Slot("", "", given))));
+                    slot.whole("position", given -> new LineShape.Slot("", "", given)),
+                    slot.has("nature") ? slot.text("nature", NATURES::meaning) : LineShape.Nature.LIVE));
         }
-        return fields.made("slots", () -> new LineShape(separator, decimalComma, matching, fieldCount, slots));
+        LineShape.Layout layout = layout(fields);
+        return fields.made("slots", () -> new LineShape(separator, decimalComma, matching, fieldCount, slots, layout));
+    }
+
+    private static LineShape.Layout layout(JsonFields fields) throws ProfileException {
+        char opening = fields.has("opening") ? fields.text("opening", InstrumentJson::frame) : 0;
+        char closing = fields.has("closing") ? fields.text("closing", InstrumentJson::frame) : 0;
+        boolean above = fields.has("labelAbove") && fields.flag("labelAbove");
+        int lines = fields.has("linesPerReading") ? fields.whole("linesPerReading", 1, LineShape.Layout.MOST_LINES) : 1;
+        return new LineShape.Layout(opening, closing, above, lines);
+    }
+
+    private static char frame(String text) {
+        if (text.length() != 1) {
+            throw new IllegalArgumentException("frame '" + text + "' (one character)");
+        }
+        return new LineShape.Layout(text.charAt(0), '\0', false, 1).opening();
     }
 }

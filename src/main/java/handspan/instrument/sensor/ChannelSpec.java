@@ -10,12 +10,14 @@ import org.jspecify.annotations.Nullable;
  * @param unit what the board prints
  * @param part which infrared part it is; {@link InfraredPart#TO_80_CM} when an infrared sensor names none, null for all
  *     other kinds
+ * @param noReadings numbers that mean no reading, besides those of the kind
  */
 public record ChannelSpec(
         String channel,
         SensorKind kind,
         Unit unit,
-        @Nullable InfraredPart part) {
+        @Nullable InfraredPart part,
+        NoReadings noReadings) {
     /** Checks that kind, unit and part go together. */
     public ChannelSpec {
         if (channel.isBlank()) {
@@ -37,6 +39,16 @@ public record ChannelSpec(
     /** A sensor of the usual part. */
     public ChannelSpec(String channel, SensorKind kind, Unit unit) {
         this(channel, kind, unit, null);
+    }
+
+    /** A sensor without numbers of its own for no reading. */
+    public ChannelSpec(String channel, SensorKind kind, Unit unit, @Nullable InfraredPart part) {
+        this(channel, kind, unit, part, NoReadings.NONE);
+    }
+
+    /** The same with numbers that mean no reading. */
+    public ChannelSpec with(NoReadings listed) {
+        return new ChannelSpec(channel, kind, unit, part, listed);
     }
 
     /**

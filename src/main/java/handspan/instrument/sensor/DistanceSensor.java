@@ -13,13 +13,16 @@ public final class DistanceSensor implements Sensor {
 
     private final Unit unit;
     private final double mmPerUnit;
+    private final NoReadings noReadings;
 
     /**
      * A sensor printing in a unit.
      *
      * @param unit mm, cm or in
+     * @param noReadings numbers that mean no reading besides
      */
-    public DistanceSensor(Unit unit) {
+    public DistanceSensor(Unit unit, NoReadings noReadings) {
+        this.noReadings = noReadings;
         this.unit = unit;
         this.mmPerUnit = Lengths.mmPer(unit);
     }
@@ -27,7 +30,7 @@ public final class DistanceSensor implements Sensor {
     @Override
     public boolean hasReading(double raw) {
         double mm = raw * mmPerUnit;
-        return mm >= FLOOR_MM && mm < REACH_MM && !(raw == 255 && unit == Unit.CM);
+        return mm >= FLOOR_MM && mm < REACH_MM && !(raw == 255 && unit == Unit.CM) && !noReadings.hold(raw);
     }
 
     @Override

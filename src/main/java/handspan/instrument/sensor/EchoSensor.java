@@ -18,14 +18,17 @@ public final class EchoSensor implements Sensor {
 
     private final double usPerRaw;
     private final double mmPerUs;
+    private final NoReadings noReadings;
 
     /**
      * A sensor printing in a unit, in some air.
      *
      * @param unit us, cm or in
      * @param air of the room
+     * @param noReadings numbers that mean no reading besides
      */
-    public EchoSensor(Unit unit, Air air) {
+    public EchoSensor(Unit unit, Air air, NoReadings noReadings) {
+        this.noReadings = noReadings;
         this.usPerRaw = switch (unit) {
             case US -> 1;
             case CM -> US_PER_CM;
@@ -38,7 +41,7 @@ public final class EchoSensor implements Sensor {
     @Override
     public boolean hasReading(double raw) {
         double mm = physical(raw);
-        return mm >= FLOOR_MM && mm <= REACH_MM;
+        return mm >= FLOOR_MM && mm <= REACH_MM && !noReadings.hold(raw);
     }
 
     @Override

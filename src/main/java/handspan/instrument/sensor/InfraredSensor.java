@@ -21,8 +21,10 @@ public final class InfraredSensor implements Sensor {
 
     private final double voltsPerRaw;
     private final double endRaw;
+    private final NoReadings noReadings;
 
-    private InfraredSensor(double voltsPerRaw, double endRaw) {
+    private InfraredSensor(double voltsPerRaw, double endRaw, NoReadings noReadings) {
+        this.noReadings = noReadings;
         this.voltsPerRaw = voltsPerRaw;
         this.endRaw = endRaw;
     }
@@ -32,15 +34,16 @@ public final class InfraredSensor implements Sensor {
      *
      * @param unit counts10, counts12 or V
      * @param referenceVolts full scale of the converter, above 0
+     * @param noReadings numbers that mean no reading besides
      */
-    public static InfraredSensor of(Unit unit, double referenceVolts) {
+    public static InfraredSensor of(Unit unit, double referenceVolts, NoReadings noReadings) {
         if (!(referenceVolts > 0)) {
             throw new IllegalArgumentException("reference of " + referenceVolts + " V (above 0)");
         }
         return switch (unit) {
-            case COUNTS10 -> new InfraredSensor(referenceVolts / 1023, 1023);
-            case COUNTS12 -> new InfraredSensor(referenceVolts / 4095, 4095);
-            case V -> new InfraredSensor(1, FULL01 * referenceVolts);
+            case COUNTS10 -> new InfraredSensor(referenceVolts / 1023, 1023, noReadings);
+            case COUNTS12 -> new InfraredSensor(referenceVolts / 4095, 4095, noReadings);
+            case V -> new InfraredSensor(1, FULL01 * referenceVolts, noReadings);
             default ->
                 throw new IllegalArgumentException(
                         "unit " + unit.word() + " for an infrared sensor (counts10, counts12, V)");
@@ -49,7 +52,7 @@ public final class InfraredSensor implements Sensor {
 
     @Override
     public boolean hasReading(double raw) {
-        return physical(raw) >= FLOOR_VOLTS && raw < endRaw;
+        return physical(raw) >= FLOOR_VOLTS && raw < endRaw && !noReadings.hold(raw);
     }
 
     @Override

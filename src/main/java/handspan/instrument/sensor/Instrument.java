@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param pitch the channel that carries pitch
  * @param level the channel that carries level; null when there is none
  * @param referenceVolts full scale of the converter
+ * @param port the board by which it is found again under another name; null where none is known
  */
 public record Instrument(
         String name,
@@ -22,7 +23,8 @@ public record Instrument(
         @Nullable LineShape shape,
         ChannelSpec pitch,
         @Nullable ChannelSpec level,
-        double referenceVolts) {
+        double referenceVolts,
+        @Nullable PortIdentity port) {
     /** Usual link speed of a board program. */
     public static final int USUAL_BAUD = 115_200;
 
@@ -45,6 +47,18 @@ public record Instrument(
         }
     }
 
+    /** An instrument of which no board is known. */
+    public Instrument(
+            String name,
+            int revision,
+            int baud,
+            @Nullable LineShape shape,
+            ChannelSpec pitch,
+            @Nullable ChannelSpec level,
+            double referenceVolts) {
+        this(name, revision, baud, shape, pitch, level, referenceVolts, null);
+    }
+
     /** Its channels: pitch, then level where there is one. */
     public List<ChannelSpec> channels() {
         return level == null ? List.of(pitch) : List.of(pitch, level);
@@ -59,11 +73,39 @@ public record Instrument(
 
     /** The same instrument with a learned line shape. */
     public Instrument withShape(LineShape learned) {
-        return new Instrument(name, revision, baud, learned, pitch, level, referenceVolts);
+        return new Instrument(name, revision, baud, learned, pitch, level, referenceVolts, port);
+    }
+
+    /**
+     * The same instrument with numbers by which a channel says that it sees nothing.
+     *
+     * @param channel as pitch or level names it
+     */
+    public Instrument withNoReadings(String channel, NoReadings numbers) {
+        ChannelSpec other = level;
+        boolean isPitch = pitch.channel().equals(channel);
+        boolean isLevel = other != null && other.channel().equals(channel);
+        if (!isPitch && !isLevel) {
+            throw new IllegalArgumentException("channel '" + channel + "' is no hand of this instrument (pitch: "
+                    + pitch.channel() + (other == null ? "" : ", level: " + other.channel()) + ")");
+        }
+        return new Instrument(
+                name,
+                revision,
+                baud,
+                shape,
+                isPitch ? pitch.with(numbers) : pitch,
+                other != null && isLevel ? other.with(numbers) : other,
+                referenceVolts);
     }
 
     /** The same instrument at another revision. */
     public Instrument atRevision(int other) {
-        return new Instrument(name, other, baud, shape, pitch, level, referenceVolts);
+        return new Instrument(name, other, baud, shape, pitch, level, referenceVolts, port);
+    }
+
+    /** The same instrument at another link speed and board. */
+    public Instrument at(int otherBaud, @Nullable PortIdentity board) {
+        return new Instrument(name, revision, otherBaud, shape, pitch, level, referenceVolts, board);
     }
 }

@@ -9,8 +9,10 @@ package handspan.instrument.sensor;
 public final class Photoresistor implements Sensor {
     private final double full;
     private final double halfStep;
+    private final NoReadings noReadings;
 
-    private Photoresistor(double full, double halfStep) {
+    private Photoresistor(double full, double halfStep, NoReadings noReadings) {
+        this.noReadings = noReadings;
         this.full = full;
         this.halfStep = halfStep;
     }
@@ -20,16 +22,17 @@ public final class Photoresistor implements Sensor {
      *
      * @param unit counts10, counts12 or V
      * @param referenceVolts full scale where the unit is V, above 0
+     * @param noReadings numbers that mean no reading besides
      */
-    public static Photoresistor of(Unit unit, double referenceVolts) {
+    public static Photoresistor of(Unit unit, double referenceVolts, NoReadings noReadings) {
         return switch (unit) {
-            case COUNTS10 -> new Photoresistor(1023, 0.5);
-            case COUNTS12 -> new Photoresistor(4095, 0.5);
+            case COUNTS10 -> new Photoresistor(1023, 0.5, noReadings);
+            case COUNTS12 -> new Photoresistor(4095, 0.5, noReadings);
             case V -> {
                 if (!(referenceVolts > 0)) {
                     throw new IllegalArgumentException("reference of " + referenceVolts + " V (above 0)");
                 }
-                yield new Photoresistor(referenceVolts, referenceVolts / 8190);
+                yield new Photoresistor(referenceVolts, referenceVolts / 8190, noReadings);
             }
             default ->
                 throw new IllegalArgumentException(
@@ -39,7 +42,7 @@ public final class Photoresistor implements Sensor {
 
     @Override
     public boolean hasReading(double raw) {
-        return raw >= 0 && raw <= full;
+        return raw >= 0 && raw <= full && !noReadings.hold(raw);
     }
 
     /** Whether the converter is at an end of its scale, where light no longer changes the number. */

@@ -43,11 +43,11 @@ public sealed interface Sensor permits DistanceSensor, EchoSensor, InfraredSenso
     /** Builds the sensor for a channel. */
     static Sensor of(ChannelSpec spec, Air air, double referenceVolts) {
         return switch (spec.kind()) {
-            case DISTANCE -> new DistanceSensor(spec.unit());
-            case ECHO -> new EchoSensor(spec.unit(), air);
-            case INFRARED -> InfraredSensor.of(spec.unit(), referenceVolts);
-            case PHOTORESISTOR -> Photoresistor.of(spec.unit(), referenceVolts);
-            case UNSCALED -> new UnscaledSensor();
+            case DISTANCE -> new DistanceSensor(spec.unit(), spec.noReadings());
+            case ECHO -> new EchoSensor(spec.unit(), air, spec.noReadings());
+            case INFRARED -> InfraredSensor.of(spec.unit(), referenceVolts, spec.noReadings());
+            case PHOTORESISTOR -> Photoresistor.of(spec.unit(), referenceVolts, spec.noReadings());
+            case UNSCALED -> new UnscaledSensor(spec.noReadings());
         };
     }
 }

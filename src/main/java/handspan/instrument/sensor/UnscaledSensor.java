@@ -2,9 +2,20 @@ package handspan.instrument.sensor;
 
 /** Any number that runs one way with the hand; what it means is captured in the room. */
 public final class UnscaledSensor implements Sensor {
+    private final NoReadings noReadings;
+
+    /**
+     * A sensor.
+     *
+     * @param noReadings numbers that mean no reading
+     */
+    public UnscaledSensor(NoReadings noReadings) {
+        this.noReadings = noReadings;
+    }
+
     @Override
     public boolean hasReading(double raw) {
-        return true;
+        return !noReadings.hold(raw);
     }
 
     @Override

@@ -14,7 +14,7 @@ class DistanceSensorTest {
     @ParameterizedTest
     @CsvSource({"MM, 234, 234", "CM, 23.4, 234", "IN, 10, 254", "IN, 1, 25.4"})
     void lengthsBecomeMillimetres(Unit unit, double raw, double mm) {
-        assertEquals(mm, new DistanceSensor(unit).physical(raw), EXACT * mm);
+        assertEquals(mm, new DistanceSensor(unit, NoReadings.NONE).physical(raw), EXACT * mm);
     }
 
     /** Each value that means "nothing there" beside its nearest neighbour that is a hand (common practice). */
@@ -46,13 +46,13 @@ class DistanceSensorTest {
         "IN, 158, false"
     })
     void sentinelsAreNoReadingAndTheirNeighboursAre(Unit unit, double raw, boolean reading) {
-        assertEquals(reading, new DistanceSensor(unit).hasReading(raw));
+        assertEquals(reading, new DistanceSensor(unit, NoReadings.NONE).hasReading(raw));
     }
 
     @Test
     void aLengthHasAUnitOfLength() {
         for (Unit unit : new Unit[] {Unit.US, Unit.COUNTS10, Unit.COUNTS12, Unit.V, Unit.NONE}) {
-            assertThrows(IllegalArgumentException.class, () -> new DistanceSensor(unit), unit.word());
+            assertThrows(IllegalArgumentException.class, () -> new DistanceSensor(unit, NoReadings.NONE), unit.word());
         }
     }
 }

@@ -18,7 +18,7 @@ class EchoSensorTest {
 
     /** Dry, as the reference columns are. */
     private static EchoSensor dry(Unit unit, double temperatureC) {
-        return new EchoSensor(unit, new Air(temperatureC, 0));
+        return new EchoSensor(unit, new Air(temperatureC, 0), NoReadings.NONE);
     }
 
     /**
@@ -54,8 +54,8 @@ class EchoSensorTest {
     /** Ten degrees more are 1.7 % more: 7 mm at 40 cm. */
     @Test
     void aWarmerRoomMovesTheSameEchoOutward() {
-        double us = new EchoSensor(Unit.US, Air.at(20)).raw(400);
-        assertEquals(407, new EchoSensor(Unit.US, Air.at(30)).physical(us), 0.8);
+        double us = new EchoSensor(Unit.US, Air.at(20), NoReadings.NONE).raw(400);
+        assertEquals(407, new EchoSensor(Unit.US, Air.at(30), NoReadings.NONE).physical(us), 0.8);
     }
 
     /** 2 to 400 cm by the data sheet; 38 ms is its time-out; -1 and 0 are what board programs print for it. */
@@ -75,7 +75,7 @@ class EchoSensorTest {
 
     @Test
     void theReachEndsAtTwoCentimetresAndFourMetres() {
-        EchoSensor us = new EchoSensor(Unit.US, Air.USUAL);
+        EchoSensor us = new EchoSensor(Unit.US, Air.USUAL, NoReadings.NONE);
         assertTrue(us.hasReading(us.raw(20.01)));
         assertFalse(us.hasReading(us.raw(19.99)));
         assertTrue(us.hasReading(us.raw(3999.9)));
@@ -85,7 +85,10 @@ class EchoSensorTest {
     @Test
     void anEchoIsNeverPrintedInMillimetresOrCounts() {
         for (Unit unit : new Unit[] {Unit.MM, Unit.COUNTS10, Unit.V, Unit.NONE}) {
-            assertThrows(IllegalArgumentException.class, () -> new EchoSensor(unit, Air.USUAL), unit.word());
+            assertThrows(
+                    IllegalArgumentException.class,
+                    () -> new EchoSensor(unit, Air.USUAL, NoReadings.NONE),
+                    unit.word());
         }
     }
 }

@@ -23,7 +23,8 @@ class InfraredSensorTest {
         "V,        3.3, 1.31, 1.31"
     })
     void countsBecomeVolts(Unit unit, double referenceVolts, double raw, double volts) {
-        assertEquals(volts, InfraredSensor.of(unit, referenceVolts).physical(raw), VOLTS);
+        assertEquals(
+                volts, InfraredSensor.of(unit, referenceVolts, NoReadings.NONE).physical(raw), VOLTS);
     }
 
     /** 0.25 V is 51.2 counts of ten bits at 5 V and 310.2 of twelve at 3.3 V. */
@@ -47,23 +48,27 @@ class InfraredSensorTest {
         "V,        3.3, 3.3,   false"
     })
     void nothingInSightAndTheEndOfTheScaleAreNoReading(Unit unit, double referenceVolts, double raw, boolean reading) {
-        assertEquals(reading, InfraredSensor.of(unit, referenceVolts).hasReading(raw));
+        assertEquals(
+                reading,
+                InfraredSensor.of(unit, referenceVolts, NoReadings.NONE).hasReading(raw));
     }
 
     /** Output at 80 cm and at 30 cm, least, usual and most (data sheets E4-A00201EN and OP13008EN, same figures). */
     @ParameterizedTest
     @ValueSource(doubles = {0.25, 0.40, 0.55})
     void aHandAtTheFarEndIsSeenByEveryPart(double volts) {
-        assertTrue(InfraredSensor.of(Unit.V, 5).hasReading(volts));
+        assertTrue(InfraredSensor.of(Unit.V, 5, NoReadings.NONE).hasReading(volts));
     }
 
     @Test
     void unitsAndReferencesThatMakeNoSenseAreRefused() {
         for (Unit unit : new Unit[] {Unit.MM, Unit.CM, Unit.IN, Unit.US, Unit.NONE}) {
-            assertThrows(IllegalArgumentException.class, () -> InfraredSensor.of(unit, 5), unit.word());
+            assertThrows(
+                    IllegalArgumentException.class, () -> InfraredSensor.of(unit, 5, NoReadings.NONE), unit.word());
         }
         for (double volts : new double[] {0, -5, Double.NaN}) {
-            assertThrows(IllegalArgumentException.class, () -> InfraredSensor.of(Unit.COUNTS10, volts));
+            assertThrows(
+                    IllegalArgumentException.class, () -> InfraredSensor.of(Unit.COUNTS10, volts, NoReadings.NONE));
         }
     }
 }

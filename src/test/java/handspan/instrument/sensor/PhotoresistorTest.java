@@ -27,7 +27,7 @@ class PhotoresistorTest {
         "COUNTS12, 9900,  2048, 9895.166016, 9904.836346"
     })
     void theValueIsTheLogOfTheRatioOfResistances(Unit unit, double fixedOhm, double count, double top, double ground) {
-        double ratio = Math.exp(Photoresistor.of(unit, 5).physical(count));
+        double ratio = Math.exp(Photoresistor.of(unit, 5, NoReadings.NONE).physical(count));
         assertEquals(ground, fixedOhm * ratio, RELATIVE_TOLERANCE * ground);
         assertEquals(top, fixedOhm / ratio, RELATIVE_TOLERANCE * top);
     }
@@ -46,20 +46,20 @@ class PhotoresistorTest {
         "10000, 397.164117, 0.190996368, 39"
     })
     void theValueIsLinearInTheLogOfLight(double lux, double ohm, double volts, int count) {
-        Photoresistor inVolts = Photoresistor.of(Unit.V, 5);
+        Photoresistor inVolts = Photoresistor.of(Unit.V, 5, NoReadings.NONE);
         assertEquals(ohm, 10_000 * Math.exp(inVolts.physical(volts)), 1e-6 * ohm);
         double at10Lux = Math.log(5);
         assertEquals(at10Lux - 0.7 * Math.log(lux / 10), inVolts.physical(volts), 1e-6);
         // a count of rounding either way
-        Photoresistor inCounts = Photoresistor.of(Unit.COUNTS10, 5);
+        Photoresistor inCounts = Photoresistor.of(Unit.COUNTS10, 5, NoReadings.NONE);
         assertEquals(count, inCounts.raw(inVolts.physical(volts)), 0.5001);
     }
 
     @Test
     void theEndsOfTheScaleAreClippedAndStayFinite() {
-        Photoresistor ten = Photoresistor.of(Unit.COUNTS10, 5);
-        Photoresistor twelve = Photoresistor.of(Unit.COUNTS12, 5);
-        Photoresistor volts = Photoresistor.of(Unit.V, 3.3);
+        Photoresistor ten = Photoresistor.of(Unit.COUNTS10, 5, NoReadings.NONE);
+        Photoresistor twelve = Photoresistor.of(Unit.COUNTS12, 5, NoReadings.NONE);
+        Photoresistor volts = Photoresistor.of(Unit.V, 3.3, NoReadings.NONE);
         assertTrue(ten.isClipped(0) && ten.isClipped(1023) && !ten.isClipped(1) && !ten.isClipped(1022));
         assertTrue(twelve.isClipped(0) && twelve.isClipped(4095) && !twelve.isClipped(1) && !twelve.isClipped(4094));
         assertTrue(volts.isClipped(0) && volts.isClipped(3.3) && !volts.isClipped(0.01) && !volts.isClipped(3.29));
@@ -71,17 +71,17 @@ class PhotoresistorTest {
 
     @Test
     void beyondTheScaleThereIsNoReading() {
-        Photoresistor ten = Photoresistor.of(Unit.COUNTS10, 5);
+        Photoresistor ten = Photoresistor.of(Unit.COUNTS10, 5, NoReadings.NONE);
         assertTrue(ten.hasReading(0) && ten.hasReading(1023));
         assertFalse(ten.hasReading(-1) || ten.hasReading(1024));
-        assertTrue(Photoresistor.of(Unit.COUNTS12, 5).hasReading(1024));
-        assertTrue(Photoresistor.of(Unit.V, 3.3).hasReading(3.3));
-        assertFalse(Photoresistor.of(Unit.V, 3.3).hasReading(3.31));
+        assertTrue(Photoresistor.of(Unit.COUNTS12, 5, NoReadings.NONE).hasReading(1024));
+        assertTrue(Photoresistor.of(Unit.V, 3.3, NoReadings.NONE).hasReading(3.3));
+        assertFalse(Photoresistor.of(Unit.V, 3.3, NoReadings.NONE).hasReading(3.31));
     }
 
     @Test
     void aHigherNumberIsAlwaysAHigherValue() {
-        Photoresistor ten = Photoresistor.of(Unit.COUNTS10, 5);
+        Photoresistor ten = Photoresistor.of(Unit.COUNTS10, 5, NoReadings.NONE);
         for (int count = 1; count < 1024; count++) {
             assertTrue(ten.physical(count) > ten.physical(count - 1), "count " + count);
         }
@@ -90,9 +90,9 @@ class PhotoresistorTest {
 
     @Test
     void unitsAndReferencesThatMakeNoSenseAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.MM, 5));
-        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.NONE, 5));
-        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.V, 0));
-        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.V, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.MM, 5, NoReadings.NONE));
+        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.NONE, 5, NoReadings.NONE));
+        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.V, 0, NoReadings.NONE));
+        assertThrows(IllegalArgumentException.class, () -> Photoresistor.of(Unit.V, Double.NaN, NoReadings.NONE));
     }
 }
