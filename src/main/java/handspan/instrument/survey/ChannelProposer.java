@@ -1,6 +1,7 @@
 package handspan.instrument.survey;
 
 import handspan.instrument.line.LineShape;
+import handspan.instrument.line.LineShape.Nature;
 import handspan.instrument.line.Reading;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.SensorKind;
@@ -9,6 +10,7 @@ import handspan.number.units.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * Proposes what each slot of a line is, from its label, its unit and its numbers. Labels and units count first; without
@@ -18,6 +20,13 @@ public final class ChannelProposer {
     /** As many values that rise each time are no accident. */
     private static final int SURE_COUNT = 15;
 
+    /** What sensors without a hand and converters at an end of their scale print again and again. */
+    private static final Set<Double> NOTHING = Set.of(-1.0, 0.0, 255.0, 1023.0, 4095.0, 38_000.0);
+
+    /** Labels of what boards print beside their sensors; such a number counts as no hand once it does not change. */
+    private static final Set<String> ASIDE = Set.of(
+            "min", "max", "lo", "hi", "low", "high", "lower", "upper", "st", "status", "state", "mode", "err", "error");
+
     private final LineShape shape;
     private final double[] least;
     private final double[] most;
@@ -25,6 +34,7 @@ public final class ChannelProposer {
     private final boolean[] rangerSentinel;
     private final boolean[] fraction;
     private final boolean[] rising;
+    private final boolean[] byOne;
     private final double[] last;
 
     /** A proposer for a learned shape. */
@@ -37,8 +47,10 @@ public final class ChannelProposer {
         this.rangerSentinel = new boolean[n];
         this.fraction = new boolean[n];
         this.rising = new boolean[n];
+        this.byOne = new boolean[n];
         this.last = new double[n];
         java.util.Arrays.fill(rising, true);
+        java.util.Arrays.fill(byOne, true);
         java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
         java.util.Arrays.fill(most, Double.NEGATIVE_INFINITY);
     }
@@ -51,6 +63,7 @@ public final class ChannelProposer {
             }
             double value = reading.value(i);
             rising[i] &= count[i] == 0 || value > last[i];
+            byOne[i] &= count[i] == 0 || Double.compare(value, last[i] + 1) == 0;
             last[i] = value;
             count[i]++;
             if (value == 8190 || value == 8191 || value == 65_535) {
@@ -66,15 +79,22 @@ public final class ChannelProposer {
     /** One proposal for each slot, in their order. */
     public List<ChannelGuess> guesses() {
         List<ChannelGuess> guesses = new ArrayList<>();
+        List<Nature> natures = natures();
         for (int i = 0; i < count.length; i++) {
-            guesses.add(guess(i));
+            ChannelGuess guess = guess(i);
+            boolean constant = natures.get(i) == Nature.CONSTANT;
+            guesses.add(new ChannelGuess(
+                    guess.spec(),
+                    guess.sure() && !constant,
+                    guess.evidence() + (constant ? "; never changes: leave it out" : ""),
+                    natures.get(i)));
         }
         return guesses;
     }
 
     private ChannelGuess guess(int i) {
         LineShape.Slot slot = shape.slots().get(i);
-        String label = slot.label().toLowerCase(Locale.ROOT).strip();
+        String label = label(i);
         String unit = slot.unit().toLowerCase(Locale.ROOT);
         String name = shape.nameOf(i);
         boolean echo = label.contains("echo") || label.equals("us") || label.contains("sonar");
@@ -83,7 +103,11 @@ public final class ChannelProposer {
             SensorKind kind = echo && length != Unit.MM ? SensorKind.ECHO : SensorKind.DISTANCE;
             return sure(name, kind, length, "its unit says " + length.word());
         }
-        if (unit.equals("us") || unit.endsWith("\u00b5s") || label.equals("us") || label.contains("echo")) {
+        if (unit.equals("us")
+                || unit.endsWith("\u00b5s")
+                || unit.endsWith("\u03bcs")
+                || label.equals("us")
+                || label.contains("echo")) {
             return sure(name, SensorKind.ECHO, Unit.US, "its label or unit says microseconds of echo");
         }
         if (label.startsWith("ir") || label.contains("infrared")) {
@@ -94,7 +118,8 @@ public final class ChannelProposer {
                 return sure(name, SensorKind.INFRARED, counts(i), "its label speaks of infrared; " + span(i));
             }
         }
-        if (label.startsWith("l") || label.contains("light") || label.contains("lux")) {
+        boolean light = label.contains("light") || label.contains("lux") || label.contains("ldr");
+        if (light || (label.startsWith("l") && !rangerSentinel[i])) {
             if (unit.equals("v") && !label.startsWith("le")) {
                 return sure(name, SensorKind.PHOTORESISTOR, Unit.V, "its label speaks of light; " + span(i));
             }
@@ -125,6 +150,10 @@ public final class ChannelProposer {
         return unsure(name, SensorKind.UNSCALED, Unit.NONE, count[i] == 0 ? "no number seen yet" : span(i));
     }
 
+    private String label(int i) {
+        return shape.slots().get(i).label().toLowerCase(Locale.ROOT).strip();
+    }
+
     private boolean isCounter(int i) {
         return rising[i] && count[i] >= SURE_COUNT;
     }
@@ -143,16 +172,36 @@ public final class ChannelProposer {
 
     private String span(int i) {
         int decimals = fraction[i] ? 2 : 0;
-        return count[i] == 0 || least[i] > most[i]
-                ? "no value yet"
-                : "from " + Figures.text(least[i], decimals) + " to " + Figures.text(most[i], decimals);
+        if (count[i] == 0 || least[i] > most[i]) {
+            return "no value yet";
+        }
+        String from = Figures.text(least[i], decimals);
+        return least[i] == most[i] ? "always " + from : "from " + from + " to " + Figures.text(most[i], decimals);
+    }
+
+    /**
+     * What each slot does from line to line, in their order: a hand away may look like a number that never changes, so
+     * that numbers by which sensors say that they see nothing do not count, unless their label says that they are no
+     * sensor's.
+     */
+    public List<Nature> natures() {
+        List<Nature> natures = new ArrayList<>();
+        for (int i = 0; i < count.length; i++) {
+            boolean one = count[i] >= SURE_COUNT && most[i] == least[i] && !rangerSentinel[i];
+            boolean nothing = NOTHING.contains(most[i]) && !ASIDE.contains(label(i));
+            natures.add(
+                    isCounter(i)
+                            ? byOne[i] ? Nature.COUNTER : Nature.TIME
+                            : one && !nothing ? Nature.CONSTANT : Nature.LIVE);
+        }
+        return natures;
     }
 
     private static ChannelGuess sure(String name, SensorKind kind, Unit unit, String evidence) {
-        return new ChannelGuess(new ChannelSpec(name, kind, unit), true, evidence);
+        return new ChannelGuess(new ChannelSpec(name, kind, unit), true, evidence, Nature.LIVE);
     }
 
     private static ChannelGuess unsure(String name, SensorKind kind, Unit unit, String evidence) {
-        return new ChannelGuess(new ChannelSpec(name, kind, unit), false, evidence);
+        return new ChannelGuess(new ChannelSpec(name, kind, unit), false, evidence, Nature.LIVE);
     }
 }

@@ -40,6 +40,9 @@ public final class Survey {
         intervals.onReading(reading.timeNanos());
         for (int i = 0; i < sensors.size(); i++) {
             int slot = slots.get(i);
+            if (slot >= 0 && !reading.tells(slot)) {
+                continue;
+            }
             if (slot >= 0 && reading.has(slot)) {
                 double raw = reading.value(slot);
                 series.get(i).add(reading.printedNanos(), raw, sensors.get(i).hasReading(raw));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.LineShape.Matching;
+import handspan.instrument.line.LineShape.Nature;
 import handspan.instrument.line.LineShape.Slot;
 import handspan.instrument.line.Reading;
 import java.util.List;
@@ -110,6 +111,23 @@ class ChannelProposerTest {
         assertEquals("2:distance:mm", proposer.guesses().get(1).spec().text());
     }
 
+    /** A zero that never changes may be a hand away; one that is called a limit or a state is none. */
+    @Test
+    void limitsAndStatesThatNeverChangeAreNoHands() {
+        List<Slot> slots = List.of(
+                new Slot("light", "", 0), new Slot("Min", "", 1), new Slot("MAX", "", 2), new Slot("echo", "", 3));
+        ChannelProposer proposer = new ChannelProposer(new LineShape(',', false, Matching.BY_LABEL, 4, slots));
+        for (int i = 0; i < 20; i++) {
+            proposer.onReading(new Reading(i, new double[] {300 + i % 7, 0, 1023, 0}, 0b1111));
+        }
+        assertEquals(List.of(Nature.LIVE, Nature.CONSTANT, Nature.CONSTANT, Nature.LIVE), proposer.natures());
+        assertEquals(
+                "whole numbers of a converter; always 1023; never changes: leave it out",
+                proposer.guesses().get(2).evidence());
+        proposer.onReading(new Reading(20, new double[] {300, 1, 1023, 0}, 0b1111));
+        assertEquals(Nature.LIVE, proposer.natures().get(1));
+    }
+
     @Test
     void theEvidenceNamesTheSpanWithADecimalPoint() {
         assertEquals(
@@ -137,5 +155,30 @@ class ChannelProposerTest {
         } finally {
             Locale.setDefault(usual);
         }
+    }
+
+    /** What each number does; a sensor without a hand says the same again and again and is no constant. */
+    @Test
+    void timesCountersAndConstantsAreToldFromHands() {
+        LineShape shape = LineShape.numbers(',', 7);
+        ChannelProposer proposer = new ChannelProposer(shape);
+        for (int i = 0; i < 60; i++) {
+            double[] values = {81_234 + 20 * i, 12 + i, 512, 8190, 0, 23.5 + i % 3, -1};
+            proposer.onReading(new Reading(i, values, 0x7f));
+        }
+        assertEquals(
+                List.of(
+                        Nature.TIME,
+                        Nature.COUNTER,
+                        Nature.CONSTANT,
+                        Nature.LIVE,
+                        Nature.LIVE,
+                        Nature.LIVE,
+                        Nature.LIVE),
+                proposer.natures());
+        assertTrue(proposer.guesses().get(2).evidence().endsWith("never changes: leave it out"));
+        // it moves after all
+        proposer.onReading(new Reading(61, new double[] {0, 0, 500, 0, 0, 0, 0}, 0x7f));
+        assertEquals(Nature.LIVE, proposer.natures().get(2));
     }
 }
