@@ -52,6 +52,9 @@ public final class HandTracker {
      * @return where the hand is now; null when this reading says nothing new about it
      */
     public @Nullable Hand onReading(Reading reading) {
+        if (!reading.tells(slot)) {
+            return null;
+        }
         long timeNanos = reading.timeNanos();
         boolean sees = reading.has(slot) && sensor.hasReading(reading.value(slot));
         double mm = sees ? setup.response().mm(sensor.physical(reading.value(slot)) - shift) : Double.NaN;

@@ -1,32 +1,59 @@
 package handspan.live.path;
 
+import handspan.instrument.line.ChangeWatch;
+import handspan.instrument.line.CommaRule;
+import handspan.instrument.line.Learning;
 import handspan.instrument.line.LineReader;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.LineSplitter;
+import handspan.instrument.line.LineText;
 import handspan.instrument.line.Reading;
 import handspan.instrument.line.Rejection;
 import handspan.instrument.line.Rejections;
 import handspan.instrument.line.ShapeLearner;
+import handspan.instrument.line.TextMeter;
 import handspan.number.units.Nanos;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The head of the path, shared by all that an instrument can be used for: bytes to lines to readings. Learns the line
- * shape from the first lines unless it is known, and loses none of them while it learns. Owned by the path thread.
+ * shape from the first lines unless it is known, and loses none of them while it learns; learns it anew when the
+ * board's program changes. Owned by the path thread.
  */
 public final class Intake {
     /** Readings dropped after each connect: sensors print wrong values while they settle. */
     public static final int SETTLING_READINGS = 5;
 
+    /** Commands to a terminal (ECMA-48, control sequences). */
+    private static final Pattern TERMINAL = Pattern.compile("\u001b\\[[0-?]*[ -/]*[@-~]");
+
+    /** Told of what the lines turn out to be. */
+    public interface Shapes {
+        /** A shape has been learned, the first or another one. */
+        void learned(LineShape shape);
+
+        /** The lines can be read in two ways. */
+        void ambiguous(Learning.Ambiguous either);
+
+        /** A line fits the learned shape. */
+        default void fits(byte[] line, int length) {}
+
+        /** A line does not fit the learned shape. */
+        default void misfits(byte[] line, int length) {}
+    }
+
     private final LineSplitter splitter = new LineSplitter();
     private final Rejections rejections = new Rejections();
     private final LineDates dates = new LineDates();
+    private final TextMeter meter = new TextMeter();
+    private final ChangeWatch change;
+    private final CommaRule comma;
     private final LineTap tap;
     private final Consumer<Reading> readings;
-    private final Consumer<LineShape> learned;
+    private final Shapes shapes;
     private final LineSplitter.Lines lines = new LineSplitter.Lines() {
         @Override
         public void line(byte[] bytes, int length) {
@@ -40,7 +67,7 @@ public final class Intake {
     };
 
     private @Nullable LineReader reader;
-    private ShapeLearner learner = new ShapeLearner();
+    private ShapeLearner learner;
     private final long[] learnTimes = new long[ShapeLearner.LINES];
     private final long[] learnDates = new long[ShapeLearner.LINES];
     private int learnCount;
@@ -48,22 +75,41 @@ public final class Intake {
     private long nowNanos;
     private long lineCount;
     private long byteCount;
-    private byte[] latest = new byte[LineSplitter.LONGEST];
+    private final byte[] latest = new byte[LineSplitter.LONGEST];
     private int latestLength;
+    private final byte[] remark = new byte[LineSplitter.LONGEST];
+    private int remarkLength;
 
     /**
      * An intake.
      *
      * @param known the line shape where it is remembered; null to learn it
+     * @param comma what a comma between digits stands for where lines don't tell
      * @param tap sees each line
      * @param readings takes each reading
-     * @param learned told when a shape has been learned
+     * @param shapes told what has been learned
      */
-    public Intake(@Nullable LineShape known, LineTap tap, Consumer<Reading> readings, Consumer<LineShape> learned) {
+    public Intake(@Nullable LineShape known, CommaRule comma, LineTap tap, Consumer<Reading> readings, Shapes shapes) {
+        this.comma = comma;
         this.tap = tap;
         this.readings = readings;
-        this.learned = learned;
+        this.shapes = shapes;
+        this.learner = new ShapeLearner(comma);
+        this.change = new ChangeWatch(comma);
         this.reader = known == null ? null : new LineReader(known, rejections);
+    }
+
+    /** An intake that takes lines which can be read in two ways for none. */
+    public Intake(@Nullable LineShape known, LineTap tap, Consumer<Reading> readings, Consumer<LineShape> learned) {
+        this(known, CommaRule.ASK, tap, readings, new Shapes() {
+            @Override
+            public void learned(LineShape shape) {
+                learned.accept(shape);
+            }
+
+            @Override
+            public void ambiguous(Learning.Ambiguous either) {}
+        });
     }
 
     /** The link is there, or there again: a half line is forgotten, the next readings settle. */
@@ -71,12 +117,14 @@ public final class Intake {
         splitter.restart();
         dates.restart();
         settling = SETTLING_READINGS;
+        remarkLength = 0;
     }
 
     /** Takes bytes as they came. */
     public void onBytes(byte[] chunk, int count, long timeNanos) {
         nowNanos = timeNanos;
         byteCount += count;
+        meter.accept(chunk, count, timeNanos);
         dates.onChunk(splitter.linesIn(chunk, count), timeNanos);
         splitter.accept(chunk, count, lines);
     }
@@ -109,23 +157,51 @@ public final class Intake {
 
     private void learn() {
         List<byte[]> seen = learner.lines();
-        learner.learn().ifPresent(shape -> {
-            LineReader made = new LineReader(shape, rejections);
+        Learning learning = learner.learn();
+        if (learning instanceof Learning.Learned learned) {
+            LineReader made = new LineReader(learned.shape(), rejections);
             reader = made;
-            learned.accept(shape);
+            shapes.learned(learned.shape());
             for (int i = 0; i < seen.size(); i++) {
                 read(made, seen.get(i), seen.get(i).length, learnTimes[i], learnDates[i]);
             }
-        });
-        if (reader == null) {
-            seen.forEach(line -> rejections.count(Rejection.NO_NUMBER));
+        } else if (learning instanceof Learning.Ambiguous either) {
+            shapes.ambiguous(either);
+        } else {
+            seen.forEach(line -> {
+                Rejection reason = learner.reason(line);
+                rejections.count(reason);
+                if (reason == Rejection.NO_NUMBER) {
+                    keepRemark(line, line.length);
+                }
+            });
         }
-        learner = new ShapeLearner();
+        learner = new ShapeLearner(comma);
         learnCount = 0;
     }
 
     private void read(LineReader known, byte[] bytes, int length, long timeNanos, long evenNanos) {
         Reading raw = known.read(bytes, length, timeNanos);
+        if (known.rejectedLast()) {
+            shapes.misfits(bytes, length);
+        }
+        if (known.lacksNumber()) {
+            if (known.isNews()) {
+                keepRemark(bytes, length);
+            }
+        } else if (known.rejectedLast()) {
+            Learning other = change.onMisfit(bytes, length, known.shape());
+            if (other instanceof Learning.Learned learned) {
+                reader = new LineReader(learned.shape(), rejections);
+                dates.restart();
+                shapes.learned(learned.shape());
+            } else if (other instanceof Learning.Ambiguous either) {
+                shapes.ambiguous(either);
+            }
+        } else {
+            shapes.fits(bytes, length);
+            change.onFit();
+        }
         if (raw == null) {
             return;
         }
@@ -136,6 +212,14 @@ public final class Intake {
             return;
         }
         readings.accept(reading);
+    }
+
+    private void keepRemark(byte[] bytes, int length) {
+        if (!LineText.hasWord(bytes, length)) {
+            return;
+        }
+        System.arraycopy(bytes, 0, remark, 0, length);
+        remarkLength = length;
     }
 
     /** The shape in use; null while learning. */
@@ -163,8 +247,24 @@ public final class Intake {
         return byteCount;
     }
 
-    /** The latest line as text. */
-    public String latestLine() {
-        return new String(latest, 0, latestLength, StandardCharsets.ISO_8859_1);
+    /** Share of the bytes of the last second that are no text. */
+    public double garbled01() {
+        return meter.garbled01(nowNanos);
+    }
+
+    /** What lines say as text. */
+    public LineNews news() {
+        return new LineNews(text(latest, latestLength), text(remark, remarkLength), garbled01(), meter.sinceLineEnd());
+    }
+
+    /** Printable characters only: a terminal that shows it must not obey it. */
+    private static String text(byte[] bytes, int length) {
+        String all = TERMINAL.matcher(LineText.of(bytes, 0, length)).replaceAll("");
+        StringBuilder shown = new StringBuilder(all.length());
+        for (int i = 0; i < all.length(); i++) {
+            char c = all.charAt(i);
+            shown.append(Character.isISOControl(c) ? ' ' : c);
+        }
+        return shown.toString();
     }
 }

@@ -11,6 +11,7 @@ import handspan.music.level.LevelCurve;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
+import handspan.room.HandRole;
 import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.budget.PitchSmoothing;
@@ -64,6 +65,29 @@ final class PathParts {
                 smoothing,
                 room.ratePerS(),
                 Nanos.ofMs(profile.level().leaving().fadeMs()));
+    }
+
+    SensorTrouble pitchTrouble() {
+        return trouble(HandRole.PITCH, profile.room().pitch());
+    }
+
+    @Nullable
+    SensorTrouble levelTrouble() {
+        HandSetup level = profile.room().level();
+        return level == null ? null : trouble(HandRole.LEVEL, level);
+    }
+
+    private SensorTrouble trouble(HandRole role, HandSetup hand) {
+        Room room = profile.room();
+        double quietestMm = Math.min(
+                hand.noise().at(hand.zone().nearMm()),
+                hand.noise().at(hand.zone().farMm()));
+        return new SensorTrouble(
+                role,
+                shape.indexOf(hand.channel().channel()),
+                room.sensor(hand),
+                hand.channel().kind() == SensorKind.PHOTORESISTOR,
+                new FreezeWatch(room.ratePerS(), quietestMm, hand.stepMm()));
     }
 
     Surroundings surroundings() {

@@ -42,6 +42,8 @@ public final class PlayPath {
     private final Sustain heldPitch;
     private final Sustain heldLevel;
     private final Surroundings surroundings;
+    private final SensorTrouble pitchTrouble;
+    private final @Nullable SensorTrouble levelTrouble;
     private final Outlet outlet;
     private final PathSettings settings;
     private final Room room;
@@ -77,6 +79,8 @@ public final class PlayPath {
         this.levelGlide = parts.glide();
         this.voice = parts.voice();
         this.surroundings = parts.surroundings();
+        this.pitchTrouble = parts.pitchTrouble();
+        this.levelTrouble = parts.levelTrouble();
         this.fade = new Fade(profile.level());
         Leaving leaving = profile.level().leaving();
         this.leavingNanos = Nanos.ofMs(leaving.fadeMs());
@@ -100,6 +104,7 @@ public final class PlayPath {
     public void take(Reading reading) {
         long timeNanos = reading.timeNanos();
         lost = false;
+        watchSensors(reading);
         boolean wasPlaying = pitchHand.isPlaying();
         Hand pitch = pitchHand.onReading(reading);
         if (pitch != null) {
@@ -120,6 +125,18 @@ public final class PlayPath {
     public void onReadingsTaken(long timeNanos) {
         if (!settings.glide() && unsounded) {
             sound(timeNanos);
+        }
+    }
+
+    /** A pitch sensor that measures again has to agree with itself before it sounds. */
+    private void watchSensors(Reading reading) {
+        boolean wasFrozen = pitchTrouble.isFrozen();
+        pitchTrouble.onReading(reading);
+        if (levelTrouble != null) {
+            levelTrouble.onReading(reading);
+        }
+        if (wasFrozen && !pitchTrouble.isFrozen()) {
+            pitchHand.onLost();
         }
     }
 
@@ -182,7 +199,7 @@ public final class PlayPath {
     }
 
     private boolean isClosed() {
-        return muted || lost || stopping || surroundings.mutes();
+        return muted || lost || stopping || surroundings.mutes() || pitchTrouble.isFrozen();
     }
 
     /** A held note sounds as one that is played does: to whoever listens, a hand plays. */
@@ -197,7 +214,7 @@ public final class PlayPath {
         if (muted || stopping || surroundings.mutes()) {
             return PlayState.MUTED;
         }
-        return sounds() ? PlayState.PLAYING : PlayState.AWAY;
+        return sounds() && !pitchTrouble.isFrozen() ? PlayState.PLAYING : PlayState.AWAY;
     }
 
     /** When {@link #onTick} has to be called at the latest. */
@@ -221,6 +238,10 @@ public final class PlayPath {
         heldPitch.end();
         heldLevel.end();
         surroundings.onLost();
+        pitchTrouble.onLost();
+        if (levelTrouble != null) {
+            levelTrouble.onLost();
+        }
         pitchHand.onLost();
         if (levelHand != null) {
             levelHand.onLost();
@@ -278,6 +299,13 @@ public final class PlayPath {
     /** Why light closes the sound, in words; empty when it does not. */
     public String lightMute() {
         return surroundings.muteReason();
+    }
+
+    /** What is wrong with a hand's sensor while lines still come; empty when nothing is. */
+    public String sensorTrouble() {
+        String pitch = pitchTrouble.words();
+        String level = levelTrouble == null ? "" : levelTrouble.words();
+        return pitch.isEmpty() ? level : level.isEmpty() ? pitch : pitch + "; " + level;
     }
 
     /** What is worth a word between songs; empty while a hand plays, and when nothing is. */

@@ -42,7 +42,7 @@ final class Surroundings {
         if (light != null) {
             light.onReading(reading, playing);
         }
-        if (rest != null) {
+        if (rest != null && reading.tells(pitchSlot)) {
             rest.onReading(pitchMm(reading), reading.timeNanos(), playing);
         }
     }

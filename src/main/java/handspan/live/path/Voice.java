@@ -28,6 +28,7 @@ final class Voice {
     private Snapper snapper;
     private double soundedHz;
     private double leftHz;
+    private double leftKey;
 
     Voice(Zone pitchZone, @Nullable Zone levelZone, LevelCurve level, Tuning tuning, SnapLimits limits) {
         this.pitchZone = pitchZone;
@@ -79,10 +80,11 @@ final class Voice {
         int note = ladder.nearest(inScale);
         double newKey = inScale + tuning.shiftKeys();
         if (leftHz > 0) {
-            bridge.add(tuning.reference().key(leftHz) - newKey, timeNanos);
+            leftKey = tuning.reference().key(leftHz);
+            bridge.add(leftKey - newKey, timeNanos);
             leftHz = 0;
         }
-        double key = newKey + bridge.at(timeNanos);
+        double key = bridged(newKey, bridge.at(timeNanos));
         soundedHz = tuning.reference().hz(key);
         int nearest = (int) Math.rint(key);
         return new SoundFrame(
@@ -97,5 +99,15 @@ final class Voice {
                 place01,
                 levelZone == null ? 1 : levelZone.place01(levelMm),
                 state);
+    }
+
+    /** A hand that moves while pitch passes over must not carry it beyond both what was left and the new range. */
+    private double bridged(double newKey, double offKeys) {
+        if (offKeys == 0) {
+            return newKey;
+        }
+        double least = Math.min(newKey, Math.min(leftKey, curve.lowKey() + tuning.shiftKeys()));
+        double most = Math.max(newKey, Math.max(leftKey, curve.highKey() + tuning.shiftKeys()));
+        return Math.max(least, Math.min(most, newKey + offKeys));
     }
 }

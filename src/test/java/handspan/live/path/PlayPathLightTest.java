@@ -12,6 +12,7 @@ import handspan.instrument.line.Reading;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.NoReadings;
 import handspan.instrument.sensor.Photoresistor;
 import handspan.instrument.sensor.Unit;
 import handspan.music.level.LevelCurve;
@@ -55,7 +56,7 @@ class PlayPathLightTest {
     private static final double OPEN = 1.76;
     private static final double COVERED = OPEN - LightCellSeen.SPAN_LN;
     private static final double MID = OPEN - LightCellSeen.POWER * Math.log(1 / LightCellSeen.light01(50));
-    private static final Photoresistor CELL = Photoresistor.of(Unit.COUNTS10, 5);
+    private static final Photoresistor CELL = Photoresistor.of(Unit.COUNTS10, 5, NoReadings.NONE);
 
     private final FrameList frames = new FrameList();
     private double second = 1;
@@ -86,7 +87,7 @@ class PlayPathLightTest {
                 new Instrument("Test reed", 1, 115_200, TestRooms.SHAPE, pitch, level, 5),
                 Air.USUAL,
                 RATE,
-                new HandSetup(pitch, new Response.AsMeasured(), new Zone(100, 500, 0, 0), 2, false),
+                new HandSetup(pitch, new Response.AsMeasured(), new Zone(100, 500, 0, 0), 0, false),
                 new HandSetup(level, light, new Zone(0, 200, 0, 0), 1, true),
                 List.of());
     }
