@@ -4,7 +4,7 @@ import handspan.instrument.line.Reading;
 import java.util.List;
 
 /** What an instrument is used for at the moment. Pure: time comes with the calls. Owned by the path thread. */
-sealed interface Activity permits Watching, Surveying, Calibrating, Playing {
+sealed interface Activity permits Watching, FindingHands, Surveying, Calibrating, Playing {
     /** A reading came. */
     void onReading(Reading reading);
 

@@ -2,6 +2,8 @@ package handspan.live.session;
 
 import handspan.instrument.survey.ChannelGuess;
 import handspan.instrument.survey.ChannelReport;
+import handspan.instrument.survey.FoundHands;
+import handspan.instrument.survey.WavePart;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
@@ -26,6 +28,14 @@ public sealed interface ActivityView {
     record Watching(
             double ratePerS, double jitterMs, List<String> names, List<Double> values, List<ChannelGuess> guesses)
             implements ActivityView {}
+
+    /**
+     * Finding the hands.
+     *
+     * @param part which is asked for
+     * @param found what came of it; empty until it is over
+     */
+    record FindingHands(WavePart part, Optional<FoundHands> found) implements ActivityView {}
 
     /**
      * Surveying.
@@ -65,6 +75,7 @@ public sealed interface ActivityView {
      * @param ratePerS readings a second, lately
      * @param lightMute why light closes the sound, in words; empty when it does not
      * @param hint what is worth a word between songs; empty while a hand plays, and when nothing is
+     * @param sensorTrouble what is wrong with a hand's sensor while lines still come; empty when nothing is
      * @param stopped whether sound has gone for good after a stop
      */
     record Playing(
@@ -76,6 +87,7 @@ public sealed interface ActivityView {
             double ratePerS,
             String lightMute,
             String hint,
+            String sensorTrouble,
             boolean stopped)
             implements ActivityView {}
 }

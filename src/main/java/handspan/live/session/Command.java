@@ -15,6 +15,9 @@ public sealed interface Command {
     /** Show what comes. */
     record Watch() implements Command {}
 
+    /** Find out which number follows which hand. */
+    record FindHands() implements Command {}
+
     /**
      * Judge the sensors.
      *

@@ -1,12 +1,13 @@
 package handspan.live.session;
 
+import handspan.instrument.line.CommaRule;
+import handspan.instrument.line.Learning;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.live.path.FrameTarget;
 import handspan.live.path.Intake;
 import handspan.live.path.LineTap;
 import handspan.live.path.TargetStatus;
-import handspan.number.units.Nanos;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,15 +20,18 @@ import org.jspecify.annotations.Nullable;
  * one thread at a time.
  */
 public final class Engine {
-    /** Silence of an open link that counts as a loss. */
-    private static final long SILENCE_NANOS = Nanos.PER_SECOND;
-
-    /** A tick later than its deadline by more than this means that the machine slept: a loss too. */
-    private static final long JUMP_NANOS = 2 * Nanos.PER_SECOND;
-
     /** What is plugged into an engine. */
     public record Plugs(
-            @Nullable LineShape knownShape, List<FrameTarget> targets, LineTap tap, Consumer<Event> listener) {
+            @Nullable LineShape knownShape,
+            CommaRule comma,
+            List<FrameTarget> targets,
+            LineTap tap,
+            Consumer<Event> listener) {
+        /** Lines that can be read in two ways are asked about. */
+        public Plugs(@Nullable LineShape knownShape, List<FrameTarget> targets, LineTap tap, Consumer<Event> listener) {
+            this(knownShape, CommaRule.ASK, targets, tap, listener);
+        }
+
         /** Copies the targets. */
         public Plugs {
             targets = List.copyOf(targets);
@@ -43,13 +47,14 @@ public final class Engine {
     private final EventLog events;
     private final Intake intake;
     private @Nullable Activity activity;
+    private @Nullable LineShape activityShape;
+    private @Nullable SlotMap slots;
     private @Nullable Command waiting;
-    private LinkState link = LinkState.CLOSED;
-    private String linkReason = "";
+    private String question = "";
+    private final LinkWatch link = new LinkWatch();
+    private final LinkDoubts doubts = new LinkDoubts();
     private long nowNanos;
-    private long heardNanos;
     private long readings;
-    private boolean reopen;
 
     /**
      * An engine that does nothing yet.
@@ -61,37 +66,43 @@ public final class Engine {
         this.nowNanos = startNanos;
         this.targets = plugs.targets();
         this.events = new EventLog(plugs.listener());
-        this.intake = new Intake(plugs.knownShape(), plugs.tap(), this::onReading, this::onLearned);
+        this.intake = new Intake(plugs.knownShape(), plugs.comma(), plugs.tap(), this::onReading, shapes());
     }
 
     /** The link has been opened. */
     public void onLinkUp(long timeNanos) {
+        onLinkUp("", timeNanos);
+    }
+
+    /**
+     * The link has been opened.
+     *
+     * @param note what a player should know of how; may be empty
+     */
+    public void onLinkUp(String note, long timeNanos) {
         nowNanos = timeNanos;
-        heardNanos = timeNanos;
-        reopen = false;
         intake.onConnected();
-        link(LinkState.WAITING, "");
+        doubts.onConnected(timeNanos);
+        link.onUp(note, timeNanos);
+        drainEvents();
     }
 
     /** The link has ended, or could not be opened again. */
     public void onLinkDown(String reason, long timeNanos) {
         nowNanos = timeNanos;
-        if (link != LinkState.LOST) {
-            lose(reason);
-        } else {
-            linkReason = reason;
-        }
+        link.onDown(reason);
         drainEvents();
     }
 
     /** Bytes came. */
     public void onBytes(byte[] chunk, int count, long timeNanos) {
         nowNanos = timeNanos;
-        heardNanos = timeNanos;
-        if (link != LinkState.UP) {
-            link(LinkState.UP, "");
-        }
+        link.notice(timeNanos);
+        drainLink();
+        link.onBytes(timeNanos);
+        drainLink();
         intake.onBytes(chunk, count, timeNanos);
+        doubts.onBytes(intake.garbled01(), timeNanos);
         if (activity != null) {
             activity.onReadingsTaken(timeNanos);
         }
@@ -100,13 +111,9 @@ public final class Engine {
 
     /** Time passes: called at {@link #nextDeadlineNanos} at the latest. */
     public void onTick(long timeNanos) {
-        long lateNanos = timeNanos - nextDeadlineNanos();
         nowNanos = timeNanos;
-        if (link == LinkState.UP && lateNanos > JUMP_NANOS) {
-            lose("the clock jumped by " + Nanos.toMs(lateNanos) / 1000 + " s: the machine slept");
-        } else if (link == LinkState.UP && timeNanos - heardNanos >= SILENCE_NANOS) {
-            lose("no line for 1 s");
-        }
+        link.onTick(timeNanos);
+        drainLink();
         if (activity != null && timeNanos >= activity.nextDeadlineNanos()) {
             activity.onTick(timeNanos);
         }
@@ -148,14 +155,55 @@ public final class Engine {
             activity.onReadingsTaken(timeNanos);
             activity.onEnd();
         }
-        link(LinkState.ENDED, "");
+        link.onEnd();
         drainEvents();
     }
 
+    private Intake.Shapes shapes() {
+        return new Intake.Shapes() {
+            @Override
+            public void learned(LineShape shape) {
+                onLearned(shape);
+            }
+
+            @Override
+            public void ambiguous(Learning.Ambiguous either) {
+                if (question.isEmpty()) {
+                    events.add(new Event.Ambiguous(either), nowNanos);
+                }
+                question = either.question();
+            }
+
+            @Override
+            public void fits(byte[] line, int length) {
+                doubts.onFit(line, length, nowNanos);
+            }
+
+            @Override
+            public void misfits(byte[] line, int length) {
+                doubts.onMisfit(line, length, nowNanos);
+            }
+        };
+    }
+
     private void onLearned(LineShape shape) {
-        events.add(new Event.Learned(shape), nowNanos);
-        if (waiting != null) {
-            begin(waiting, shape);
+        question = "";
+        LineShape before = activityShape;
+        if (activity == null || before == null) {
+            events.add(new Event.Learned(shape), nowNanos);
+            if (waiting != null) {
+                begin(waiting, shape);
+            }
+            return;
+        }
+        SlotMap map = new SlotMap(before, shape);
+        events.add(new Event.BoardChanged(shape, map.gone()), nowNanos);
+        if (activity instanceof Watching) {
+            begin(new Command.Watch(), shape);
+        } else {
+            // what plays fades, and sounds again after two agreeing readings
+            slots = map;
+            activity.onLost();
         }
     }
 
@@ -163,6 +211,8 @@ public final class Engine {
         waiting = null;
         try {
             activity = activityFor(command, shape);
+            activityShape = shape;
+            slots = null;
         } catch (IllegalArgumentException e) {
             events.add(new Event.Refused(String.valueOf(e.getMessage())), nowNanos);
         }
@@ -171,6 +221,8 @@ public final class Engine {
     private @Nullable Activity activityFor(Command command, LineShape shape) {
         if (command instanceof Command.Watch) {
             return new Watching(shape);
+        } else if (command instanceof Command.FindHands) {
+            return new FindingHands(shape, nowNanos);
         } else if (command instanceof Command.Survey survey) {
             return new Surveying(shape, survey);
         } else if (command instanceof Command.Calibrate calibrate) {
@@ -185,25 +237,26 @@ public final class Engine {
     private void onReading(Reading reading) {
         readings++;
         if (activity != null) {
-            activity.onReading(reading);
+            activity.onReading(slots == null ? reading : slots.back(reading));
         }
     }
 
-    private void lose(String reason) {
-        link(LinkState.LOST, reason);
-        reopen = true;
-        if (activity != null) {
+    /** Hands on what has become of the link. */
+    private void drainLink() {
+        if (link.takeLost() && activity != null) {
             activity.onLost();
         }
-    }
-
-    private void link(LinkState state, String reason) {
-        link = state;
-        linkReason = reason;
-        events.add(new Event.Linked(state, reason), nowNanos);
+        if (link.takeNews()) {
+            events.add(new Event.Linked(link.state(), link.reason()), nowNanos);
+        }
+        String doubt = doubts.takeNews();
+        if (doubt != null) {
+            events.add(new Event.LinkDoubt(doubt), nowNanos);
+        }
     }
 
     private void drainEvents() {
+        drainLink();
         if (activity != null) {
             for (Event.What what : activity.takeEvents()) {
                 events.add(what, nowNanos);
@@ -214,14 +267,12 @@ public final class Engine {
     /** When {@link #onTick} has to be called; {@link Long#MAX_VALUE} for never. */
     public long nextDeadlineNanos() {
         long deadline = activity == null ? Long.MAX_VALUE : activity.nextDeadlineNanos();
-        return link == LinkState.UP ? Math.min(deadline, heardNanos + SILENCE_NANOS) : deadline;
+        return Math.min(deadline, link.deadlineNanos());
     }
 
     /** Whether the link has to be closed and opened again; asked for once. */
     public boolean takeReopen() {
-        boolean wanted = reopen;
-        reopen = false;
-        return wanted;
+        return link.takeReopen();
     }
 
     /** Number of the latest event; rises with each. */
@@ -240,14 +291,15 @@ public final class Engine {
         targets.forEach(target -> statuses.add(target.status()));
         return new Snapshot(
                 nowNanos,
-                link,
-                linkReason,
+                link.state(),
+                link.reason(),
                 Optional.ofNullable(intake.shape()),
                 intake.lineCount(),
                 readings,
                 intake.byteCount(),
                 intake.rejections().byReason(),
-                intake.latestLine(),
+                intake.news(),
+                question,
                 intake.arrivals(),
                 activity == null ? new ActivityView.Idle() : activity.view(),
                 statuses,

@@ -1,12 +1,15 @@
 package handspan.live.session;
 
+import handspan.instrument.line.Learning;
 import handspan.instrument.line.LineShape;
+import handspan.instrument.survey.WavePart;
 import handspan.live.path.LightTaken;
 import handspan.music.send.PlayState;
 import handspan.music.tuning.Tuning;
 import handspan.room.Hold;
 import handspan.room.calibrate.Steadiness;
 import handspan.room.calibrate.Step;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -28,8 +31,37 @@ public record Event(long number, long timeNanos, What what) {
      */
     public record Linked(LinkState state, String reason) implements What {}
 
+    /**
+     * What comes over the link is not what the board prints.
+     *
+     * @param words what is the matter, and what to do
+     */
+    public record LinkDoubt(String words) implements What {}
+
     /** A line shape was learned. */
     public record Learned(LineShape shape) implements What {}
+
+    /** The lines can be read in two ways; nothing goes on before the player has said which. */
+    public record Ambiguous(Learning.Ambiguous either) implements What {}
+
+    /**
+     * The board's program has changed.
+     *
+     * @param shape of the lines now
+     * @param gone names of the numbers that are not there any more
+     */
+    public record BoardChanged(LineShape shape, List<String> gone) implements What {
+        /** Copies the names. */
+        public BoardChanged {
+            gone = List.copyOf(gone);
+        }
+
+        /** In words. */
+        public String words() {
+            String missing = gone.isEmpty() ? "" : "; not there any more: " + String.join(", ", gone);
+            return "the board's program has changed: " + shape.words() + missing;
+        }
+    }
 
     /**
      * The player is asked for a step.
@@ -38,6 +70,9 @@ public record Event(long number, long timeNanos, What what) {
      * @param readySeconds time to get the hand there, before anything is judged
      */
     public record Asked(Step step, double readySeconds) implements What {}
+
+    /** The player is asked to move a hand to and fro, or to take both away. */
+    public record WaveAsked(WavePart part) implements What {}
 
     /**
      * A step was captured.
@@ -100,6 +135,13 @@ public record Event(long number, long timeNanos, What what) {
      * @param reason in words, with figures
      */
     public record TuningRefused(String tuning, String reason) implements What {}
+
+    /**
+     * Something is wrong with a hand's sensor while lines still come, or no longer is.
+     *
+     * @param trouble in words; empty when it is over
+     */
+    public record Sensor(String trouble) implements What {}
 
     /** Something between songs is worth a word; never while a hand plays. */
     public record Hint(String words) implements What {}

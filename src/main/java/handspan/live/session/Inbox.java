@@ -31,8 +31,8 @@ final class Inbox {
             }
         }
 
-        /** The link was opened. */
-        record Up(long timeNanos) implements News {}
+        /** The link was opened; with what is to be known of how. */
+        record Up(String note, long timeNanos) implements News {}
 
         /** The link ended or could not be opened. */
         record Down(String reason, long timeNanos) implements News {}

@@ -15,6 +15,11 @@ public interface Link extends AutoCloseable {
         return false;
     }
 
+    /** What is known of it. */
+    default LinkFacts facts() {
+        return LinkFacts.NONE;
+    }
+
     /** Ends the link; a waiting {@link #read} returns -1. */
     @Override
     void close();

@@ -23,6 +23,7 @@ final class Playing implements Activity {
     private boolean anyTold;
     private String toldLightMute = "";
     private String toldHint = "";
+    private boolean toldTrouble;
 
     Playing(LineShape shape, Command.Play command, List<FrameTarget> targets, long startNanos) {
         this.path = new PlayPath(command.profile(), command.tuning(), shape, command.settings(), targets, startNanos);
@@ -93,7 +94,8 @@ final class Playing implements Activity {
         boolean stateNews = frame != null && !(anyTold && frame.state() == told);
         boolean lightNews = !path.lightMute().equals(toldLightMute);
         boolean hintNews = !path.hint().isEmpty() && !path.hint().equals(toldHint);
-        if (taken == null && !stateNews && !lightNews && !hintNews && changes.isEmpty()) {
+        boolean troubleNews = toldTrouble == path.sensorTrouble().isEmpty();
+        if (taken == null && !stateNews && !lightNews && !hintNews && !troubleNews && changes.isEmpty()) {
             return List.of();
         }
         List<Event.What> events = new ArrayList<>(changes);
@@ -109,6 +111,10 @@ final class Playing implements Activity {
             anyTold = true;
             told = frame.state();
             events.add(new Event.Playing(told));
+        }
+        if (troubleNews) {
+            toldTrouble = !toldTrouble;
+            events.add(new Event.Sensor(path.sensorTrouble()));
         }
         if (hintNews) {
             toldHint = path.hint();
@@ -134,6 +140,7 @@ final class Playing implements Activity {
                 intervals.ratePerS(),
                 path.lightMute(),
                 path.hint(),
+                path.sensorTrouble(),
                 path.isStopped());
     }
 }

@@ -1,5 +1,8 @@
 package handspan.live.session;
 
+import handspan.instrument.sensor.PortIdentity;
+import java.util.Optional;
+
 /**
  * A port that a board may be plugged into.
  *
@@ -20,4 +23,11 @@ public record PortInfo(
         String serialNumber,
         String location,
         boolean canBeOpened,
-        String remedy) {}
+        String remedy) {
+    /** By what the board is known again; empty where the port is none of USB. */
+    public Optional<PortIdentity> identity() {
+        return vendorId < 0 || productId < 0
+                ? Optional.empty()
+                : Optional.of(new PortIdentity(vendorId, productId, serialNumber, location));
+    }
+}

@@ -22,6 +22,7 @@ public final class Session implements AutoCloseable {
     private final Thread reader;
     private final Thread path;
     private volatile @Nullable Link link;
+    private volatile LinkFacts facts;
     private volatile Snapshot published;
     private volatile boolean closing;
     private long publishedNanos;
@@ -32,6 +33,7 @@ public final class Session implements AutoCloseable {
         this.opener = opener;
         this.clockNanos = clockNanos;
         this.link = first;
+        this.facts = first.facts();
         this.published = engine.snapshot();
         this.reader = new Thread(this::readOn, "reader " + opener.name());
         this.path = new Thread(this::runPath, "path " + opener.name());
@@ -66,6 +68,11 @@ public final class Session implements AutoCloseable {
         return published;
     }
 
+    /** What is known of the link that is open, or of the last one that was. */
+    public LinkFacts facts() {
+        return facts;
+    }
+
     /** Chunks of bytes that found the path thread's queue full. */
     public long overruns() {
         return inbox.overruns();
@@ -79,7 +86,7 @@ public final class Session implements AutoCloseable {
             if (open == null) {
                 open = openAgain();
             } else {
-                inbox.offer(new Inbox.News.Up(clockNanos.getAsLong()));
+                inbox.offer(new Inbox.News.Up(open.facts().note(), clockNanos.getAsLong()));
                 read(open);
                 open.close();
                 link = null;
@@ -88,7 +95,7 @@ public final class Session implements AutoCloseable {
                     return;
                 }
                 open = null;
-                inbox.offer(new Inbox.News.Down("the link ended", clockNanos.getAsLong()));
+                inbox.offer(new Inbox.News.Down(LinkWatch.ENDED, clockNanos.getAsLong()));
             }
         }
     }
@@ -106,6 +113,7 @@ public final class Session implements AutoCloseable {
         try {
             Thread.sleep(RETRY_MS);
             Link open = opener.open();
+            facts = open.facts();
             link = open;
             if (closing) {
                 open.close();
@@ -161,7 +169,7 @@ public final class Session implements AutoCloseable {
         if (news instanceof Inbox.News.Bytes bytes) {
             engine.onBytes(bytes.chunk(), bytes.chunk().length, bytes.timeNanos());
         } else if (news instanceof Inbox.News.Up up) {
-            engine.onLinkUp(up.timeNanos());
+            engine.onLinkUp(up.note(), up.timeNanos());
         } else if (news instanceof Inbox.News.Down down) {
             engine.onLinkDown(down.reason(), down.timeNanos());
         } else if (news instanceof Inbox.News.Over over) {

@@ -3,6 +3,7 @@ package handspan.live.session;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Rejection;
 import handspan.live.path.Arrivals;
+import handspan.live.path.LineNews;
 import handspan.live.path.TargetStatus;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,8 @@ import java.util.Optional;
  * @param readings readings made of them
  * @param bytes bytes seen
  * @param rejections lines rejected, by reason
- * @param latestLine the latest line as text
+ * @param text what lines say
+ * @param question what has to be answered before the lines can be read; empty when nothing has
  * @param arrivals how lines arrive
  * @param activity what runs
  * @param targets where frames go
@@ -35,7 +37,8 @@ public record Snapshot(
         long readings,
         long bytes,
         Map<Rejection, Long> rejections,
-        String latestLine,
+        LineNews text,
+        String question,
         Arrivals arrivals,
         ActivityView activity,
         List<TargetStatus> targets,

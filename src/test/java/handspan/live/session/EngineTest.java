@@ -100,6 +100,125 @@ class EngineTest {
     }
 
     @Test
+    void afterAJumpOfTheClockAllComesBack() {
+        play();
+        lines(60, "300,300");
+        now += 3600 * Nanos.PER_SECOND;
+        engine.onTick(now);
+        assertTrue(engine.snapshot().linkReason().contains("clock jumped"));
+        assertEquals(PlayState.LOST, frames.last().state());
+        assertTrue(engine.takeReopen());
+        engine.onLinkDown(LinkWatch.ENDED, now);
+        engine.onLinkUp(now);
+        lines(40, "300,300");
+        assertEquals(LinkState.UP, engine.snapshot().link());
+        assertEquals(PlayState.PLAYING, frames.last().state());
+        // bytes may be the first thing that is seen after a sleep
+        now += 3600 * Nanos.PER_SECOND;
+        byte[] line = "300,300\r\n".getBytes(StandardCharsets.ISO_8859_1);
+        engine.onBytes(line, line.length, now);
+        assertTrue(heard.stream()
+                .filter(event -> event.what() instanceof Event.Linked linked && linked.state() == LinkState.LOST)
+                .skip(1)
+                .findFirst()
+                .isPresent());
+        lines(40, "300,300");
+        assertEquals(PlayState.PLAYING, frames.last().state());
+    }
+
+    @Test
+    void aJumpWhileABoardIsWaitedForStartsTheWaitingAnew() {
+        engine.onLinkUp(now);
+        now += 3600 * Nanos.PER_SECOND;
+        engine.onTick(now);
+        assertEquals("", engine.snapshot().linkReason());
+        assertEquals(LinkState.WAITING, engine.snapshot().link());
+        assertFalse(engine.takeReopen());
+        lines(30, "234,567");
+        assertEquals(LinkState.UP, engine.snapshot().link());
+    }
+
+    @Test
+    void aJumpWhileAPortIsGoneChangesNothing() {
+        engine.onLinkUp(now);
+        lines(30, "234,567");
+        engine.onLinkDown(LinkWatch.ENDED, now);
+        now += 3600 * Nanos.PER_SECOND;
+        engine.onTick(now);
+        assertEquals(LinkState.LOST, engine.snapshot().link());
+        assertFalse(engine.takeReopen());
+        engine.onLinkUp(now);
+        lines(30, "234,567");
+        assertEquals(LinkState.UP, engine.snapshot().link());
+    }
+
+    /** Seconds at which the port is closed and opened again within a time, by a board that stays silent. */
+    private List<Long> reopenedS(long withinS) {
+        List<Long> seconds = new ArrayList<>();
+        long startNanos = now;
+        while (now < startNanos + withinS * Nanos.PER_SECOND) {
+            now += 100 * Nanos.PER_MS;
+            Replay.tickUntil(engine, now);
+            if (engine.takeReopen()) {
+                seconds.add((now - startNanos) / Nanos.PER_SECOND);
+                engine.onLinkDown(LinkWatch.ENDED, now);
+                engine.onLinkUp(now + 300 * Nanos.PER_MS);
+            }
+        }
+        return seconds;
+    }
+
+    /** Each opening starts most boards anew, and a start takes up to 3 s: each further one waits longer. */
+    @Test
+    void aBoardThatFellSilentIsOpenedAgainAtOnceAndThenEverMoreSeldom() {
+        engine.onLinkUp(now);
+        lines(30, "234,567");
+        assertEquals(List.of(1L, 6L, 16L, 36L, 77L), reopenedS(100));
+        lines(600, "234,567");
+        assertEquals(List.of(1L, 6L), reopenedS(10));
+    }
+
+    @Test
+    void aBoardThatSpeaksThreeSecondsAfterItsPortWasOpenedAgainIsNotOpenedTwice() {
+        engine.onLinkUp(now);
+        lines(30, "234,567");
+        assertEquals(List.of(1L), reopenedS(4));
+        lines(30, "234,567");
+        assertEquals(LinkState.UP, engine.snapshot().link());
+        // it hangs once more before it was well for long: no hasty opening
+        assertEquals(List.of(5L), reopenedS(8));
+    }
+
+    @Test
+    void aBoardThatNeverSpokeIsWaitedForAndThePlayerToldOnce() {
+        engine.onLinkUp(now);
+        assertEquals(List.of(), reopenedS(120));
+        List<String> reasons = heard.stream()
+                .filter(event -> event.what() instanceof Event.Linked)
+                .map(event -> ((Event.Linked) event.what()).reason())
+                .toList();
+        assertEquals(2, reasons.size());
+        assertTrue(reasons.get(1).contains("no line came for 2.5 s"), reasons.get(1));
+    }
+
+    @Test
+    void whyAPortIsStillMissingIsToldWhenItChangesNotAtEachTry() {
+        engine.onLinkUp(now);
+        lines(30, "234,567");
+        engine.onLinkDown(LinkWatch.ENDED, now);
+        for (int i = 0; i < 10; i++) {
+            engine.onLinkDown("not there", now);
+        }
+        assertEquals(
+                2,
+                heard.stream()
+                        .filter(event ->
+                                event.what() instanceof Event.Linked linked && linked.state() == LinkState.LOST)
+                        .count());
+        assertEquals("not there", engine.snapshot().linkReason());
+    }
+
+    @Test
     void playingThroughALossFadesAndComesBack() {
         play();
         lines(60, "300,300");

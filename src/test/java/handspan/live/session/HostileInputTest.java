@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.FrameList;
 import handspan.TestRooms;
+import handspan.instrument.line.LineShape;
+import handspan.instrument.line.LineSplitter;
+import handspan.instrument.line.SpoiltLines;
 import handspan.live.path.FrameTarget;
 import handspan.live.path.LineTap;
 import handspan.live.path.PathSettings;
@@ -14,6 +17,7 @@ import handspan.profile.RoomProfile;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -22,6 +26,10 @@ import org.junit.jupiter.api.Test;
  */
 class HostileInputTest {
     private static final double CEILING = 0.501187233628;
+
+    /** Beyond what tests in the same process leave behind; a list of the lines of a long run would take more. */
+    private static final long MOST_GROWTH_BYTES = 24_000_000;
+
     private static final String[] NASTY = {
         "NaN",
         "inf",
@@ -122,6 +130,75 @@ class HostileInputTest {
             learning.onBytes(chunk, chunk.length, now);
         }
         assertTrue(playing.snapshot().lines() > 0 && learning.snapshot().bytes() >= count);
+    }
+
+    private static void deliver(Engine engine, byte[] line, long now) {
+        Replay.tickUntil(engine, now);
+        engine.onBytes(line, line.length, now);
+    }
+
+    /** Nothing that is shown is endless, or longer than the longest line. */
+    private static void assertShownInBounds(Snapshot snapshot) {
+        if (snapshot.activity() instanceof ActivityView.Watching watching) {
+            assertTrue(watching.values().stream().noneMatch(value -> Double.isInfinite(value)), "" + watching);
+            assertTrue(Double.isFinite(watching.ratePerS()) && Double.isFinite(watching.jitterMs()), "" + watching);
+            assertTrue(watching.names().size() <= LineShape.MOST_SLOTS);
+        }
+        assertTrue(snapshot.text().latest().length() <= LineSplitter.LONGEST);
+        assertTrue(snapshot.text().remark().length() <= LineSplitter.LONGEST);
+        assertTrue(snapshot.events().size() < 1000, snapshot.events().size() + " events");
+    }
+
+    /** One engine learns each shape from nothing, one plays on while the board turns into another again and again. */
+    private static void spoiltLines(int count, long seed) {
+        SpoiltLines lines = new SpoiltLines(seed);
+        Guard guard = new Guard();
+        long now = Nanos.PER_SECOND;
+        Engine playing = playing(guard, now);
+        int each = count / lines.shapes() + 1;
+        long readings = 0;
+        long kept = 0;
+        for (int shape = 0; shape < lines.shapes(); shape++) {
+            Engine learning = new Engine(Engine.Plugs.none(), now);
+            learning.onLinkUp(now);
+            learning.onCommand(new Command.Watch(), now);
+            for (int i = 0; i < each; i++) {
+                now += 20 * Nanos.PER_MS;
+                byte[] line = lines.line(shape, i);
+                deliver(learning, line, now);
+                deliver(playing, line, now);
+                if (i % 100 == 99) {
+                    assertShownInBounds(learning.snapshot());
+                }
+            }
+            readings += learning.snapshot().readings();
+            assertShownInBounds(playing.snapshot());
+            if (shape == lines.shapes() / 4) {
+                kept = usedBytes();
+            }
+        }
+        assertTrue(readings > count / 5, readings + " readings of " + count + " lines");
+        assertTrue(guard.frames > count / 10, guard.frames + " frames");
+        long grown = usedBytes() - kept;
+        assertTrue(grown < MOST_GROWTH_BYTES, "grown by " + grown + " bytes");
+    }
+
+    private static long usedBytes() {
+        System.gc();
+        Runtime runtime = Runtime.getRuntime();
+        return runtime.totalMemory() - runtime.freeMemory();
+    }
+
+    @Test
+    void aHundredThousandSpoiltLinesOfAllShapesDoNoHarm() {
+        spoiltLines(100_000, 5);
+    }
+
+    /** Two at a time. */
+    @Test
+    @Tag("deep")
+    void aMillionSpoiltLinesOfAllShapesDoNoHarm() {
+        LongStream.of(6, 7).parallel().forEach(seed -> spoiltLines(500_000, seed));
     }
 
     @Test
