@@ -2,6 +2,7 @@ package handspan.outside.serial;
 
 import com.fazecast.jSerialComm.SerialPort;
 import handspan.live.session.Link;
+import handspan.live.session.LinkFacts;
 
 /**
  * An open serial port. Reads wait in the system until bytes come (semi-blocking without a time-out); a port that has
@@ -9,9 +10,11 @@ import handspan.live.session.Link;
  */
 final class SerialLink implements Link {
     private final SerialPort port;
+    private final LinkFacts facts;
 
-    SerialLink(SerialPort port) {
+    SerialLink(SerialPort port, LinkFacts facts) {
         this.port = port;
+        this.facts = facts;
     }
 
     @Override
@@ -19,6 +22,11 @@ final class SerialLink implements Link {
         int count = port.readBytes(buffer, buffer.length);
         // 0 is no news without a time-out set: it can only mean that the port is closing
         return count > 0 ? count : -1;
+    }
+
+    @Override
+    public LinkFacts facts() {
+        return facts;
     }
 
     @Override

@@ -5,6 +5,7 @@ import handspan.live.session.LinkException;
 import handspan.live.session.PortInfo;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The serial ports of this machine. */
 public final class SerialPorts {
@@ -17,37 +18,52 @@ public final class SerialPorts {
      */
     public static List<PortInfo> list(boolean tryOpening) {
         List<PortInfo> ports = new ArrayList<>();
-        for (SerialPort port : SerialPort.getCommPorts()) {
-            ports.add(describe(port, tryOpening));
+        for (PortInfo port : present()) {
+            ports.add(checked(port, tryOpening));
         }
         return ports;
     }
 
-    private static PortInfo describe(SerialPort port, boolean tryOpening) {
-        String name = port.getSystemPortPath();
-        String remedy = "";
-        boolean can = true;
-        try {
-            PortCheck.refuseWhatIsNoPort(name);
-            if (tryOpening) {
-                new SerialOpener(name, 115_200).open().close();
+    /** Lists them as they are told of, none opened or checked. */
+    static List<PortInfo> present() {
+        List<PortInfo> ports = new ArrayList<>();
+        for (SerialPort port : SerialPort.getCommPorts()) {
+            if (PortCheck.isListed(Os.here(), port.getSystemPortPath())) {
+                ports.add(new PortInfo(
+                        PortCheck.callout(Os.here(), port.getSystemPortPath(), path -> false),
+                        known(port.getDescriptivePortName()),
+                        port.getVendorID(),
+                        port.getProductID(),
+                        known(port.getSerialNumber()),
+                        known(port.getPortLocation()),
+                        true,
+                        ""));
             }
-        } catch (LinkException e) {
-            can = false;
-            remedy = String.valueOf(e.getMessage());
         }
-        return new PortInfo(
-                name,
-                known(port.getDescriptivePortName()),
-                port.getVendorID(),
-                port.getProductID(),
-                known(port.getSerialNumber()),
-                known(port.getPortLocation()),
-                can,
-                remedy);
+        return ports;
     }
 
-    private static String known(@org.jspecify.annotations.Nullable String text) {
+    private static PortInfo checked(PortInfo port, boolean tryOpening) {
+        try {
+            new PortCheck(Os.here(), port.name(), SerialPorts::present).refuseWhatIsNoPort();
+            if (tryOpening) {
+                new SerialOpener(port.name(), 115_200, null).open().close();
+            }
+            return port;
+        } catch (LinkException e) {
+            return new PortInfo(
+                    port.name(),
+                    port.description(),
+                    port.vendorId(),
+                    port.productId(),
+                    port.serialNumber(),
+                    port.location(),
+                    false,
+                    String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static String known(@Nullable String text) {
         return text == null || text.equals("Unknown") || text.equals("0-0") ? "" : text;
     }
 }
