@@ -4,6 +4,7 @@ import handspan.live.path.LineTap;
 import handspan.live.session.Event;
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -12,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Records a session into a take: lines and calibration marks, through a bounded queue and a thread of its own, so that
- * a slow or full disk never delays the path. When writing fails, recording ends, playing goes on, and {@link #trouble}
- * says why.
+ * a slow or full disk never delays the path. When writing fails, the file is closed, recording ends, playing goes on,
+ * and {@link #trouble} says why. What was written until then can be read.
  */
 public final class RecordingTap implements LineTap, AutoCloseable {
     private static final int CAPACITY = 65_536;
@@ -26,10 +27,10 @@ public final class RecordingTap implements LineTap, AutoCloseable {
 
     private final TakeWriter writer;
     private final BlockingQueue<Job> queue = new ArrayBlockingQueue<>(CAPACITY);
-    private final AtomicLong dropped = new AtomicLong();
-    private final AtomicLong lines = new AtomicLong();
+    private final AtomicLong seen = new AtomicLong();
     private final Thread thread;
     private volatile boolean closing;
+    private volatile long written;
     private volatile String trouble = "";
     private boolean dated;
     private long zeroNanos;
@@ -50,8 +51,8 @@ public final class RecordingTap implements LineTap, AutoCloseable {
     public void onLine(byte[] line, int length, long timeNanos) {
         byte[] copy = Arrays.copyOf(line, length);
         long micros = micros(timeNanos);
+        seen.incrementAndGet();
         put(writer -> writer.line(copy, copy.length, micros));
-        lines.incrementAndGet();
     }
 
     /** Writes calibration events as marks; others are passed over. Called by the path thread. */
@@ -74,14 +75,13 @@ public final class RecordingTap implements LineTap, AutoCloseable {
         return Math.max(0, timeNanos - zeroNanos) / 1000;
     }
 
-    private void put(Job job) {
-        if (!trouble.isEmpty() || !queue.offer(job)) {
-            dropped.incrementAndGet();
-        }
+    /** What finds no room is missing in the file, and so among {@link #lost}. */
+    private boolean put(Job job) {
+        return trouble.isEmpty() && queue.offer(job);
     }
 
     private void run() {
-        try {
+        try (writer) {
             while (!closing || !queue.isEmpty()) {
                 @Nullable Job job = queue.poll(FLUSH_MS, TimeUnit.MILLISECONDS);
                 if (job == null) {
@@ -89,23 +89,35 @@ public final class RecordingTap implements LineTap, AutoCloseable {
                 } else {
                     job.write(writer);
                 }
+                written = writer.written();
             }
-            writer.close();
-        } catch (IOException e) {
-            trouble = "recording stopped: " + e.getMessage() + ": make room on the disk and start it again";
+            writer.flush();
+        } catch (IOException | RuntimeException e) {
+            written = writer.written();
+            trouble = "recording stopped: " + reason(e);
+            queue.clear();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        written = writer.written();
     }
 
-    /** Lines taken so far. */
-    public long lines() {
-        return lines.get();
+    /** The system's words, which begin like a sentence. */
+    private static String reason(Exception e) {
+        String words = e.getMessage();
+        return words == null || words.isEmpty()
+                ? e.getClass().getSimpleName()
+                : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** Lines and marks lost because writing failed or was too slow. */
-    public long dropped() {
-        return dropped.get();
+    /** Lines in the file so far, but for those of the last half second. */
+    public long written() {
+        return written;
+    }
+
+    /** Lines that came and are not in the file; all that are under way among them until it is closed. */
+    public long lost() {
+        return seen.get() - written;
     }
 
     /** Why recording stopped; empty while it goes on. */

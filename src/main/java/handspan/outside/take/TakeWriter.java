@@ -3,27 +3,39 @@ package handspan.outside.take;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a take: a header, then {@code microseconds<TAB>line as received} and marks. Lines go out byte for byte; names
- * and header in UTF-8. Buffered: nothing is sure to be in the file before {@link #flush()} or {@link #close()}.
+ * and header in UTF-8. Buffered for no longer than {@link #FLUSH_LINES} lines or half a second of their times, so that
+ * little is missing when the program is killed; all is handed on by {@link #flush()} or {@link #close()}.
  *
  * <p>When the stream refuses a write (a full disk), the exception goes up, nothing more is written and closing only
- * closes: the file then ends inside a line at worst, and {@link TakeFile} reads all whole lines before that. Owned by
- * one thread.
+ * closes: the file then ends inside a line at worst, and {@link TakeFile} reads all whole lines before that, as many as
+ * {@link #written} says. Owned by one thread.
  */
 public final class TakeWriter implements Closeable {
     private static final int BUFFER_BYTES = 1 << 16;
+    private static final int FLUSH_LINES = 50;
+    private static final long FLUSH_MICROS = 500_000;
 
     private static final int LONGEST_NUMBER = 20;
 
     private final OutputStream out;
+    private final @Nullable FileChannel file;
     private final byte[] buffer = new byte[BUFFER_BYTES];
+    private final WrittenLines written = new WrittenLines();
     private final byte[] digits = new byte[LONGEST_NUMBER];
     private int filled;
     private long lastMicros;
+    private int waiting;
+    private long flushedMicros;
+    private long handedBytes;
     private @Nullable IOException broken;
     private boolean closed;
 
@@ -33,11 +45,23 @@ public final class TakeWriter implements Closeable {
      * @param out closed by {@link #close()}
      */
     public TakeWriter(OutputStream out, TakeHeader header) throws IOException {
+        this(out, null, header);
+    }
+
+    private TakeWriter(OutputStream out, @Nullable FileChannel file, TakeHeader header) throws IOException {
         this.out = out;
+        this.file = file;
         for (String line : header.lines()) {
             text(line);
             put('\n');
         }
+    }
+
+    /** Begins a take in a file, which is made or emptied. */
+    public static TakeWriter into(Path file, TakeHeader header) throws IOException {
+        FileChannel channel = FileChannel.open(
+                file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
+        return new TakeWriter(Channels.newOutputStream(channel), channel, header);
     }
 
     /**
@@ -63,6 +87,10 @@ public final class TakeWriter implements Closeable {
         put('\t');
         put(bytes, length);
         put('\n');
+        waiting++;
+        if (waiting >= FLUSH_LINES || micros - flushedMicros >= FLUSH_MICROS) {
+            flush();
+        }
     }
 
     /** Marks the moment at which a step of a guided calibration begins; see {@link TakeEntry.Step}. */
@@ -89,6 +117,8 @@ public final class TakeWriter implements Closeable {
 
     /** Hands all that was written so far to the stream. */
     public void flush() throws IOException {
+        waiting = 0;
+        flushedMicros = lastMicros;
         drain();
         try {
             out.flush();
@@ -96,6 +126,11 @@ public final class TakeWriter implements Closeable {
             broken = e;
             throw e;
         }
+    }
+
+    /** Whole lines that the stream has taken; in a file, also those of the write that it refused to finish. */
+    public long written() {
+        return written.count();
     }
 
     @Override
@@ -148,10 +183,18 @@ public final class TakeWriter implements Closeable {
         }
         try {
             out.write(buffer, 0, filled);
-            filled = 0;
         } catch (IOException e) {
             broken = e;
+            written.add(buffer, taken());
             throw e;
         }
+        handedBytes += filled;
+        written.add(buffer, filled);
+        filled = 0;
+    }
+
+    /** How much of the buffer the file took before it refused the rest; a mere stream doesn't tell. */
+    private int taken() throws IOException {
+        return file == null ? 0 : (int) Math.max(0, Math.min(filled, file.position() - handedBytes));
     }
 }
