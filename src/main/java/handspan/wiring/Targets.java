@@ -2,35 +2,41 @@ package handspan.wiring;
 
 import handspan.live.path.FrameTarget;
 import handspan.live.path.TargetStatus;
+import handspan.music.send.SendLine;
 import handspan.music.send.SendPlan;
+import handspan.music.send.SendTarget;
 import handspan.outside.osc.UdpTarget;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The targets of one instrument, opened from its plan, and looked after by a thread of their own: one in trouble is
- * looked up again every few seconds, off the path.
+ * The targets of one instrument, opened from its plan. Each is looked after by a thread of its own: a name is looked up
+ * there, and one in trouble again every few seconds, so that neither playing nor another target waits for it.
  */
 public final class Targets implements AutoCloseable {
     private static final long LOOK_AGAIN_MS = 3000;
 
     private final List<UdpTarget> targets = new ArrayList<>();
-    private final Thread care;
+    private final List<Thread> care = new ArrayList<>();
     private volatile boolean closing;
 
-    private Targets(SendPlan plan) {
-        plan.targets().forEach(target -> targets.add(UdpTarget.open(target, plan.lines())));
-        this.care = new Thread(this::lookAgain, "target care");
-        care.setDaemon(true);
+    private Targets() {}
+
+    /** Opens all targets of a plan; returns at once, names are looked up meanwhile. */
+    public static Targets open(SendPlan plan) {
+        Targets opened = new Targets();
+        plan.targets().forEach(target -> opened.add(target, plan.lines()));
+        opened.care.forEach(Thread::start);
+        return opened;
     }
 
-    /** Opens all targets of a plan; looks names up, so not for a path thread. */
-    public static Targets open(SendPlan plan) {
-        Targets opened = new Targets(plan);
-        if (!opened.targets.isEmpty()) {
-            opened.care.start();
-        }
-        return opened;
+    private void add(SendTarget target, List<SendLine> lines) {
+        boolean known = target.isKnownAtOnce();
+        UdpTarget udp = known ? UdpTarget.open(target, lines) : UdpTarget.later(target, lines);
+        targets.add(udp);
+        Thread thread = new Thread(() -> lookAfter(udp, known), "care of " + target.text());
+        thread.setDaemon(true);
+        care.add(thread);
     }
 
     /** To be plugged into a rig. */
@@ -43,14 +49,15 @@ public final class Targets implements AutoCloseable {
         return targets.stream().map(UdpTarget::status).toList();
     }
 
-    private void lookAgain() {
+    private void lookAfter(UdpTarget target, boolean opened) {
         try {
+            if (!opened) {
+                target.reopen();
+            }
             while (!closing) {
                 Thread.sleep(LOOK_AGAIN_MS);
-                for (UdpTarget target : targets) {
-                    if (!closing && !target.status().trouble().isEmpty()) {
-                        target.reopen();
-                    }
+                if (!closing && !target.status().trouble().isEmpty()) {
+                    target.reopen();
                 }
             }
         } catch (InterruptedException e) {
@@ -62,7 +69,7 @@ public final class Targets implements AutoCloseable {
     @Override
     public void close() {
         closing = true;
-        care.interrupt();
+        care.forEach(Thread::interrupt);
         targets.forEach(UdpTarget::close);
     }
 }

@@ -67,6 +67,16 @@ public record SendTarget(Protocol protocol, String host, int port) {
         return host;
     }
 
+    /**
+     * Whether the host is known without asking anybody: a number, or this machine by the name that stands for it
+     * everywhere (RFC 6761, section 6.3).
+     */
+    public boolean isKnownAtOnce() {
+        return host.equals("localhost")
+                || host.indexOf(':') >= 0
+                || host.chars().allMatch(c -> c == '.' || (c >= '0' && c <= '9'));
+    }
+
     /** The written form. */
     public String text() {
         return "udp:" + (host.indexOf(':') >= 0 ? "[" + host + "]" : host) + ":" + port;

@@ -36,7 +36,7 @@ public final class UdpTarget implements FrameTarget {
 
     private volatile boolean closed;
     private volatile boolean hasAddress;
-    private volatile String openingTrouble = "";
+    private volatile String openingTrouble;
 
     // written by the path thread alone
     private @Nullable WritableByteChannel channel;
@@ -52,6 +52,7 @@ public final class UdpTarget implements FrameTarget {
         this.refusedTrouble = "nobody listens at " + target.text() + ": start the sound patch or name its port";
         this.encoder = new OscEncoder(lines);
         this.opener = opener;
+        this.openingTrouble = "looking up " + target.host() + " for " + target.text();
     }
 
     /**
@@ -66,9 +67,18 @@ public final class UdpTarget implements FrameTarget {
     }
 
     static UdpTarget open(SendTarget target, List<SendLine> lines, DatagramOpener opener) {
-        UdpTarget udp = new UdpTarget(target, lines, opener);
+        UdpTarget udp = later(target, lines, opener);
         udp.reopen();
         return udp;
+    }
+
+    /** A target that {@link #reopen} has to look up; until then every frame is dropped. Returns at once. */
+    public static UdpTarget later(SendTarget target, List<SendLine> lines) {
+        return later(target, lines, DatagramOpener::connect);
+    }
+
+    static UdpTarget later(SendTarget target, List<SendLine> lines, DatagramOpener opener) {
+        return new UdpTarget(target, lines, opener);
     }
 
     /**

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import handspan.Waits;
 import java.io.IOException;
 import java.net.DatagramPacket;
 import java.net.DatagramSocket;
@@ -31,7 +32,7 @@ class OscReceiverTest {
         try (OscReceiver receiver = OscReceiver.open(0, clock::getAndIncrement, received::add)) {
             send(receiver.port(), MESSAGE_B);
             send(receiver.port(), MESSAGE_B);
-            Wait.until(() -> received.size() == 2);
+            Waits.until(() -> received.size() == 2);
             assertEquals(
                     List.of(
                             new ReceivedMessage(1_000, "/b", "i", List.of(7)),
@@ -48,7 +49,7 @@ class OscReceiverTest {
             send(receiver.port(), Oracle.hex("deadbeef"));
             send(receiver.port(), Oracle.hex("2f620000 2c510000"));
             send(receiver.port(), MESSAGE_B);
-            Wait.until(() -> received.size() == 1);
+            Waits.until(() -> received.size() == 1);
             ReceiverStatus status = receiver.status();
             assertEquals(4, status.packets());
             assertEquals(2, status.malformed());
@@ -65,8 +66,8 @@ class OscReceiverTest {
         })) {
             send(receiver.port(), MESSAGE_B);
             send(receiver.port(), MESSAGE_B);
-            Wait.until(() -> received.size() == 2);
-            Wait.until(() -> receiver.status().trouble().contains("full"));
+            Waits.until(() -> received.size() == 2);
+            Waits.until(() -> receiver.status().trouble().contains("full"));
         }
     }
 
@@ -86,7 +87,7 @@ class OscReceiverTest {
         List<Thread> callers = new CopyOnWriteArrayList<>();
         OscReceiver receiver = OscReceiver.open(0, () -> 0, message -> callers.add(Thread.currentThread()));
         send(receiver.port(), MESSAGE_B);
-        Wait.until(() -> callers.size() == 1);
+        Waits.until(() -> callers.size() == 1);
         Thread thread = callers.get(0);
         assertEquals("osc-receiver", thread.getName());
         assertTrue(thread.isAlive());

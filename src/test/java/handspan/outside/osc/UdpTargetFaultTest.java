@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import handspan.Waits;
 import handspan.music.send.SendTarget;
 import java.io.IOException;
 import java.net.ConnectException;
@@ -17,6 +18,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -200,5 +202,50 @@ class UdpTargetFaultTest {
         target.reopen();
         assertFalse(opened.get(0).open);
         assertTrue(opened.get(1).open);
+    }
+
+    private static DatagramOpener after(CountDownLatch answer, WritableByteChannel found) {
+        return asked -> {
+            try {
+                answer.await();
+                return found;
+            } catch (InterruptedException e) {
+                throw new IOException(e);
+            }
+        };
+    }
+
+    /** A resolver that hangs, as it does without a network: other threads play on meanwhile. */
+    @Test
+    void whileANameIsLookedUpFramesAreDroppedAndNobodyWaits() throws InterruptedException {
+        CountDownLatch answer = new CountDownLatch(1);
+        UdpTarget slow = UdpTarget.later(TARGET, Frames.ALL_LINES, after(answer, new FaultyChannel()));
+        Thread care = new Thread(slow::reopen);
+        care.start();
+        Waits.until(() -> care.getState() == Thread.State.WAITING);
+        slow.send(Frames.at(FRAME_NANOS), true);
+        assertEquals(1, slow.status().dropped());
+        assertEquals("looking up stage for udp:stage:9000", slow.status().trouble());
+        answer.countDown();
+        care.join();
+        slow.send(Frames.at(2 * FRAME_NANOS), false);
+        assertEquals(1, slow.status().sent());
+        assertEquals("", slow.status().trouble());
+        slow.close();
+    }
+
+    /** The program ends while a resolver still hangs: what it finds later must not stay open. */
+    @Test
+    void aTargetClosedWhileItIsLookedUpStaysClosed() throws InterruptedException {
+        CountDownLatch answer = new CountDownLatch(1);
+        FaultyChannel late = new FaultyChannel();
+        UdpTarget slow = UdpTarget.later(TARGET, Frames.ALL_LINES, after(answer, late));
+        Thread care = new Thread(slow::reopen);
+        care.start();
+        Waits.until(() -> care.getState() == Thread.State.WAITING);
+        slow.close();
+        answer.countDown();
+        care.join();
+        assertFalse(late.open);
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import handspan.Waits;
 import handspan.live.path.TargetStatus;
 import handspan.music.send.SendLine;
 import handspan.music.send.SendPlan;
@@ -60,7 +61,7 @@ class UdpTargetTest {
                 moth.send(Frames.at(i * FRAME_NANOS), i == 0);
                 lark.send(Frames.at(i * FRAME_NANOS), false);
             }
-            Wait.until(() -> received.size() == 50 * 6 * 2 + 1);
+            Waits.until(() -> received.size() == 50 * 6 * 2 + 1);
             assertEquals(50 * 6 + 1, addressesFrom("Moth").size());
             assertEquals(50 * 6, addressesFrom("Lark").size());
             assertEquals(
@@ -87,7 +88,7 @@ class UdpTargetTest {
         try (UdpTarget target = named("Moth", port)) {
             long[] timeNanos = {0};
             int[] frames = {0};
-            Wait.until(() -> {
+            Waits.until(() -> {
                 target.send(Frames.at(timeNanos[0] += FRAME_NANOS), false);
                 frames[0]++;
                 return target.status().refused() >= 5;
@@ -99,7 +100,7 @@ class UdpTargetTest {
             assertEquals(frames[0], alone.sent() + alone.refused() + alone.dropped());
 
             try (OscReceiver back = receiver(port)) {
-                Wait.until(() -> {
+                Waits.until(() -> {
                     target.send(Frames.at(timeNanos[0] += FRAME_NANOS), false);
                     return back.status().packets() > 0
                             && target.status().trouble().isEmpty();
@@ -131,7 +132,7 @@ class UdpTargetTest {
         try (OscReceiver receiver = OscReceiver.open(loopback6, 0, () -> 0, received::add);
                 UdpTarget target = UdpTarget.open(SendTarget.parse("udp:[::1]:" + receiver.port()), Frames.ALL_LINES)) {
             target.send(Frames.PLAYING, false);
-            Wait.until(() -> received.size() == 6);
+            Waits.until(() -> received.size() == 6);
             assertEquals("udp:[::1]:" + receiver.port(), target.status().target());
         }
     }
@@ -157,7 +158,7 @@ class UdpTargetTest {
                 assertTrue(Thread.interrupted());
             }
             assertEquals(2, target.status().sent());
-            Wait.until(() -> received.size() == 12);
+            Waits.until(() -> received.size() == 12);
         }
     }
 
@@ -168,7 +169,7 @@ class UdpTargetTest {
                         UdpTarget.open(loopback(receiver.port()), List.of(new SendLine(SendValue.STATE, "/s", true)))) {
             target.send(Frames.PLAYING, false);
             target.send(Frames.PLAYING, true);
-            Wait.until(() -> received.size() == 1);
+            Waits.until(() -> received.size() == 1);
             assertEquals(1, target.status().sent());
             assertEquals(1, receiver.status().packets());
         }
