@@ -30,7 +30,7 @@ public final class Cues implements AutoCloseable {
 
     /** Something has happened: most events make no sound. Never waits. */
     public void onEvent(Event event) {
-        if (event.what() instanceof Event.Asked) {
+        if (event.what() instanceof Event.Asked || event.what() instanceof Event.WaveAsked) {
             play(Signal.BEGIN);
         } else if (event.what() instanceof Event.Captured) {
             play(Signal.CAPTURED);

@@ -1,5 +1,6 @@
 package handspan.wiring;
 
+import handspan.instrument.line.LineShape;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.SensorKind;
@@ -63,17 +64,21 @@ public record InstrumentFinder(Instrument instrument, List<String> remarks) {
      * @return empty when no number could be the pitch hand
      */
     public static Optional<InstrumentFinder> proposed(String name, int baud, double referenceVolts, Heard heard) {
-        Optional<ChannelGuess> pitch = heard.guesses().stream()
+        // what counts, keeps time or never changes is no hand
+        List<ChannelGuess> live = heard.guesses().stream()
+                .filter(guess -> guess.nature() == LineShape.Nature.LIVE)
+                .toList();
+        Optional<ChannelGuess> pitch = live.stream()
                 .filter(guess -> guess.spec().kind().isLength() || guess.spec().kind() == SensorKind.INFRARED)
                 .findFirst()
-                .or(() -> heard.guesses().stream()
+                .or(() -> live.stream()
                         .filter(guess -> guess.spec().kind() != SensorKind.UNSCALED)
                         .findFirst())
-                .or(() -> heard.guesses().stream().findFirst());
+                .or(() -> live.stream().findFirst());
         if (pitch.isEmpty()) {
             return Optional.empty();
         }
-        Optional<ChannelGuess> level = heard.guesses().stream()
+        Optional<ChannelGuess> level = live.stream()
                 .filter(guess -> !guess.equals(pitch.get()) && guess.spec().kind() != SensorKind.UNSCALED)
                 .findFirst();
         List<String> remarks = new ArrayList<>();

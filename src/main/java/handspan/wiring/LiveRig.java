@@ -1,6 +1,7 @@
 package handspan.wiring;
 
 import handspan.live.session.Command;
+import handspan.live.session.LinkFacts;
 import handspan.live.session.LinkState;
 import handspan.live.session.Session;
 import handspan.live.session.Snapshot;
@@ -65,6 +66,11 @@ final class LiveRig implements Rig {
     @Override
     public int recordedBaud() {
         return take == null ? 0 : take.baud();
+    }
+
+    @Override
+    public LinkFacts facts() {
+        return session.facts();
     }
 
     @Override

@@ -2,6 +2,7 @@ package handspan.wiring;
 
 import handspan.live.path.LineTap;
 import handspan.live.session.Event;
+import handspan.number.units.Figures;
 import handspan.outside.take.RecordingTap;
 import handspan.outside.take.TakeHeader;
 import handspan.outside.take.TakeWriter;
@@ -12,9 +13,11 @@ import java.util.List;
 
 /** A take being recorded, to be plugged into a rig. */
 public final class Recording implements AutoCloseable {
+    private final Path file;
     private final RecordingTap tap;
 
-    private Recording(RecordingTap tap) {
+    private Recording(Path file, RecordingTap tap) {
+        this.file = file;
         this.tap = tap;
     }
 
@@ -34,7 +37,7 @@ public final class Recording implements AutoCloseable {
             Files.createDirectories(folder);
         }
         TakeHeader header = new TakeHeader(startedAt, instrument, source.text(), baud, List.of());
-        return new Recording(new RecordingTap(new TakeWriter(Files.newOutputStream(file), header)));
+        return new Recording(file, new RecordingTap(TakeWriter.into(file, header)));
     }
 
     LineTap tap() {
@@ -45,19 +48,20 @@ public final class Recording implements AutoCloseable {
         tap.onEvent(event);
     }
 
-    /** Lines taken so far. */
+    /** Lines in the file so far, but for those of the last half second. */
     public long lines() {
-        return tap.lines();
+        return tap.written();
     }
 
-    /** Lines and marks lost because writing failed or was too slow. */
-    public long dropped() {
-        return tap.dropped();
+    /** Lines that came and are not in the file, once it is closed. */
+    public long lost() {
+        return tap.lost();
     }
 
-    /** Why recording stopped; empty while it goes on. */
+    /** Why recording stopped, and how much is in the file; empty while it goes on. */
     public String trouble() {
-        return tap.trouble();
+        String reason = tap.trouble();
+        return reason.isEmpty() ? "" : reason + ": " + Figures.count(tap.written()) + " lines are in " + file;
     }
 
     /** Writes what is queued, then closes the file. */

@@ -1,6 +1,7 @@
 package handspan.wiring;
 
 import handspan.live.session.Command;
+import handspan.live.session.LinkFacts;
 import handspan.live.session.Snapshot;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -32,6 +33,11 @@ public interface Rig extends AutoCloseable {
 
     /** The link speed that a recording says it was made at; 0 where it does not, and for all else. */
     int recordedBaud();
+
+    /** What is known of the link to a board; {@link LinkFacts#NONE} for recordings and simulations. */
+    default LinkFacts facts() {
+        return LinkFacts.NONE;
+    }
 
     /** Fades, says "silence" to every target, lets go of all. */
     @Override

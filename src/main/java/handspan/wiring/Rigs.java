@@ -62,9 +62,9 @@ public final class Rigs {
             }
         };
         LineTap tap = recording == null ? LineTap.NONE : recording.tap();
-        Engine engine = new Engine(new Engine.Plugs(shape, targets, tap, listener), startNanos);
+        Engine engine = new Engine(new Engine.Plugs(shape, options.comma(), targets, tap, listener), startNanos);
         if (source.kind() == Source.Kind.PORT) {
-            LinkOpener opener = new SerialOpener(source.name(), options.baud());
+            LinkOpener opener = new SerialOpener(source.name(), options.baud(), options.board());
             return new LiveRig(Session.start(engine, opener, CLOCK), null, null, CLOCK);
         }
         TakeSource take = source.kind() == Source.Kind.TAKE

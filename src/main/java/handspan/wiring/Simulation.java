@@ -1,5 +1,6 @@
 package handspan.wiring;
 
+import handspan.instrument.survey.WavePart;
 import handspan.live.session.Command;
 import handspan.live.session.Event;
 import handspan.live.session.Replay;
@@ -25,6 +26,8 @@ public final class Simulation implements Replay.TimedBytes {
     private static final int NOTES = 400;
     private static final double LOWEST_HEARD = 57;
     private static final double HEARD_SPAN = 24;
+    private static final double WAVE_HZ = 0.7;
+    private static final double WAVE_SECONDS = 7;
 
     private final SimulatedInstrument instrument;
 
@@ -124,12 +127,25 @@ public final class Simulation implements Replay.TimedBytes {
 
     /** Something has happened: a player follows the calibration's steps. */
     void onEvent(Event event) {
-        if (event.what() instanceof Event.Asked asked) {
+        if (event.what() instanceof Event.WaveAsked asked) {
+            instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.PITCH), event.timeNanos());
+            instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.LEVEL), event.timeNanos());
+            if (asked.part() != WavePart.AWAY) {
+                wave(asked.part() == WavePart.PITCH ? PlayerHand.PITCH : PlayerHand.LEVEL, event.timeNanos());
+            }
+        } else if (event.what() instanceof Event.Asked asked) {
             instrument.player().react(cue(asked.step()), event.timeNanos());
             if (asked.step().kind() == StepKind.REST) {
                 instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.LEVEL), event.timeNanos());
             }
         }
+    }
+
+    private void wave(PlayerHand which, long timeNanos) {
+        Stage stage = instrument.player().stage(which);
+        double centreMm = (stage.nearMm() + stage.farMm()) / 2;
+        double amplitudeMm = Math.abs(stage.farMm() - stage.nearMm()) / 2;
+        instrument.player().hand(which).sway(centreMm, amplitudeMm, WAVE_HZ, timeNanos, WAVE_SECONDS);
     }
 
     private Cue cue(Step step) {

@@ -1,26 +1,56 @@
 package handspan.wiring;
 
+import handspan.instrument.line.CommaRule;
+import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.PortIdentity;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a source is opened.
  *
- * @param baud link speed of a port
+ * @param baud link speed of a port; {@link #AUTO} to find it by trying
  * @param ratePerS lines a second of a recording without times
  * @param seed of a simulation
+ * @param comma what a comma between digits stands for
  * @param realTime whether recordings and simulations run by the clock; else as fast as the machine can
+ * @param board that is expected at the port, and looked for elsewhere when it is not there; null for whatever is there
  */
-public record SourceOptions(int baud, OptionalDouble ratePerS, long seed, boolean realTime) {
+public record SourceOptions(
+        int baud,
+        OptionalDouble ratePerS,
+        long seed,
+        CommaRule comma,
+        boolean realTime,
+        @Nullable PortIdentity board) {
+    /** The speed that stands for "find it by trying". */
+    public static final int AUTO = 0;
+
     /** 115200 baud, real time, seed 1. */
-    public static final SourceOptions USUAL = new SourceOptions(115_200, OptionalDouble.empty(), 1, true);
+    public static final SourceOptions USUAL = new SourceOptions(Instrument.USUAL_BAUD, OptionalDouble.empty(), 1, true);
+
+    /** With whatever board is there; commas that can be read in two ways are asked about. */
+    public SourceOptions(int baud, OptionalDouble ratePerS, long seed, boolean realTime) {
+        this(baud, ratePerS, seed, CommaRule.ASK, realTime, null);
+    }
 
     /** The same at another link speed. */
     public SourceOptions at(int otherBaud) {
-        return new SourceOptions(otherBaud, ratePerS, seed, realTime);
+        return new SourceOptions(otherBaud, ratePerS, seed, comma, realTime, board);
+    }
+
+    /** The same for one board. */
+    public SourceOptions expecting(@Nullable PortIdentity expected) {
+        return new SourceOptions(baud, ratePerS, seed, comma, realTime, expected);
+    }
+
+    /** The same with a rule for commas. */
+    public SourceOptions with(CommaRule rule) {
+        return new SourceOptions(baud, ratePerS, seed, rule, realTime, board);
     }
 
     /** The same, as fast as the machine can. */
     public SourceOptions fast() {
-        return new SourceOptions(baud, ratePerS, seed, false);
+        return new SourceOptions(baud, ratePerS, seed, comma, false, board);
     }
 }

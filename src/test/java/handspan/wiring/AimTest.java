@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,14 +34,16 @@ class AimTest {
 
     /** Reaches that a room was made from, and how often the stated uncertainty held the truth. */
     private record Evenings(double meanMm2, double standardErrorMm2, double held01, int count) {
-        static Evenings of(String sim, AimTrial.Way way, double aimMm, int first, int count) throws Exception {
+        /** Each evening stands for itself, so that they can be tried side by side. */
+        static Evenings of(String sim, AimTrial.Way way, double aimMm, int first, int count) {
+            List<AimFit> fits = IntStream.range(first, first + count)
+                    .parallel()
+                    .mapToObj(seed -> evening(sim, way, aimMm, seed))
+                    .toList();
             double sum = 0;
             double squares = 0;
             int held = 0;
-            for (int seed = first; seed < first + count; seed++) {
-                AimTrial trial = AimTrial.run(sim, way, aimMm, seed, null);
-                assertFalse(trial.undone(), sim + " " + seed);
-                AimFit fit = trial.fit();
+            for (AimFit fit : fits) {
                 sum += fit.squareMm2();
                 squares += fit.squareMm2() * fit.squareMm2();
                 double truth = Math.sqrt(aimMm * aimMm + WANDER_MM2);
@@ -49,6 +52,16 @@ class AimTest {
             double mean = sum / count;
             double deviation = Math.sqrt((squares - count * mean * mean) / (count - 1));
             return new Evenings(mean, deviation / Math.sqrt(count), held / (double) count, count);
+        }
+
+        private static AimFit evening(String sim, AimTrial.Way way, double aimMm, int seed) {
+            try {
+                AimTrial trial = AimTrial.run(sim, way, aimMm, seed, null);
+                assertFalse(trial.undone(), sim + " " + seed);
+                return trial.fit();
+            } catch (Exception e) {
+                throw new IllegalStateException(sim + ", seed " + seed, e);
+            }
         }
 
         String words() {
