@@ -1,6 +1,7 @@
 package handspan.profile;
 
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -38,6 +39,23 @@ final class BaseName {
                     "choose another name",
                     null);
         }
+    }
+
+    /**
+     * A name in the one form that all ways of writing its accents share: the composed form of Unicode Standard Annex
+     * 15. Keyboards, file systems and archives differ in which they use, people see no difference.
+     */
+    static String normal(String name) {
+        return Normalizer.normalize(name, Normalizer.Form.NFC);
+    }
+
+    /** Whether two names are the same file's on systems that take capitals for small letters. */
+    static boolean areTwins(String one, String other) {
+        return folded(one).equals(folded(other));
+    }
+
+    private static String folded(String name) {
+        return normal(normal(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT));
     }
 
     static boolean isAllowed(String name) {

@@ -2,7 +2,9 @@ package handspan.profile;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -47,15 +49,58 @@ record History(Path folder) {
         return folder.resolve(String.format(Locale.ROOT, "%06d.json", number));
     }
 
-    /** Keeps a version under the next number. */
-    void add(byte[] version) throws ProfileException {
+    /**
+     * Keeps a version under the next number, dated as it was.
+     *
+     * @param version its bytes
+     * @param from the file they were read from
+     */
+    void add(byte[] version, Path from) throws ProfileException {
         List<Integer> numbers;
         try {
             numbers = listed();
         } catch (IOException e) {
             throw SafeFile.notWritable(folder, e);
         }
-        SafeFile.write(file(numbers.isEmpty() ? 1 : numbers.get(0) + 1), version);
+        Path kept = file(numbers.isEmpty() ? 1 : numbers.get(0) + 1);
+        SafeFile.write(kept, version);
+        dateLike(from, kept);
+    }
+
+    /** A date is good to have; a system that keeps none keeps the version all the same. */
+    private static boolean dateLike(Path from, Path kept) {
+        try {
+            Files.setLastModifiedTime(kept, Files.getLastModifiedTime(from));
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /**
+     * Keeps what can't be read beside the versions, where nothing will ever replace or drop it.
+     *
+     * @param damaged its bytes
+     * @return where
+     */
+    Path setAside(byte[] damaged) throws ProfileException {
+        Path aside;
+        int number = 0;
+        do {
+            number++;
+            aside = folder.resolve("set-aside-" + number + ".json");
+        } while (Files.exists(aside, LinkOption.NOFOLLOW_LINKS));
+        SafeFile.write(aside, damaged);
+        return aside;
+    }
+
+    /** When a version was saved first; the beginning of 1970 where the system does not tell. */
+    Instant savedAt(int number) {
+        try {
+            return Files.getLastModifiedTime(file(number)).toInstant();
+        } catch (IOException e) {
+            return Instant.EPOCH;
+        }
     }
 
     /**

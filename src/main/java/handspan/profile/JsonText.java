@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
 final class JsonText {
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
+    /** Deeper ones are none of a room's file, and too long to read. */
+    private static final int DEEPEST_KEY = 8;
+
     private static final JsonFactory READING = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
@@ -73,10 +76,36 @@ final class JsonText {
             }
             throw broken(file, "the file does not hold an object in braces", null);
         } catch (JsonProcessingException e) {
-            throw broken(file, at(e.getLocation()) + words(e), e);
+            throw broken(file, at(e.getLocation()) + words(e) + near(text), e);
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory", e);
         }
+    }
+
+    /** The key that is being read where a text breaks off or breaks, for people; empty where there is none. */
+    private static String near(String text) {
+        try (JsonParser parser = READING.createParser(text)) {
+            String key = "";
+            try {
+                while (parser.nextToken() != null) {
+                    key = key(parser);
+                }
+            } catch (JsonProcessingException e) {
+                String last = key(parser);
+                key = last.isEmpty() ? key : last;
+            }
+            return key.isEmpty() ? "" : " (at key " + key + ")";
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory", e);
+        }
+    }
+
+    private static String key(JsonParser parser) {
+        String pointer = parser.getParsingContext().pathAsPointer().toString();
+        if (pointer.chars().filter(c -> c == '/').count() > DEEPEST_KEY) {
+            return "";
+        }
+        return pointer.replaceFirst("/", "").replaceAll("/([0-9]+)", "[$1]").replace('/', '.');
     }
 
     private static String text(byte[] bytes, String file) throws ProfileException {
@@ -91,7 +120,8 @@ final class JsonText {
         if (result.isError()) {
             int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
             int column = text.length() - text.lastIndexOf('\n');
-            throw broken(file, "line " + line + ", column " + column + ": not UTF-8 text", null);
+            throw broken(
+                    file, "line " + line + ", column " + column + ": not UTF-8 text" + near(withoutMark(text)), null);
         }
         return withoutMark(text);
     }

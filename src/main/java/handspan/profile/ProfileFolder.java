@@ -5,20 +5,26 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * The folder of room files: {@code ROOM.json} in it, instruments in {@code instruments}, earlier versions in
- * {@code .history/ROOM}. Keeps nothing in memory; files changed by hand are seen at once. One save of a room at a time:
- * of two at once the later one wins.
+ * {@code .history/ROOM}. Keeps nothing in memory; files changed by hand are seen at once. Of two programs that save at
+ * once one waits for the other, so that both their versions are kept; the later one is today's.
  */
 public final class ProfileFolder {
     private static final String JSON = ".json";
     private static final String INSTRUMENTS = "instruments";
     private static final String HISTORY = ".history";
+
+    private static final Pattern PLAIN_WORD = Pattern.compile("[\\p{L}\\p{N}._/:=+-]+");
 
     /** Said first where a save stops at an older file. */
     private static final String UNTOUCHED = "nothing was saved and the file is as it was: ";
@@ -44,7 +50,9 @@ public final class ProfileFolder {
                     .map(file -> String.valueOf(file.getFileName()))
                     .filter(name -> name.endsWith(JSON))
                     .map(name -> name.substring(0, name.length() - JSON.length()))
+                    .map(BaseName::normal)
                     .filter(BaseName::isAllowed)
+                    .distinct()
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -75,19 +83,23 @@ public final class ProfileFolder {
         Path file = fileOf(room);
         Optional<byte[]> bytes = SafeFile.read(file);
         if (bytes.isEmpty()) {
-            List<String> rooms = rooms();
-            throw new ProfileException(
-                    ProfileException.Kind.UNKNOWN_ROOM,
-                    "room '" + room + "' is not in " + folder + " ("
-                            + (rooms.isEmpty() ? "no room is there yet" : String.join(", ", rooms)) + ")",
-                    rooms.isEmpty() ? "calibrate it first" : "name one of these, or calibrate it first",
-                    null);
+            throw unknown(room);
         }
         try {
-            return RoomJson.form(room).read(bytes.get(), file);
+            return RoomJson.form(BaseName.normal(room)).read(bytes.get(), file);
         } catch (ProfileException e) {
-            throw e.advising("", orCopy(room));
+            throw e.advising("", orRestore(room, file));
         }
+    }
+
+    private ProfileException unknown(String room) throws ProfileException {
+        List<String> rooms = rooms();
+        return new ProfileException(
+                ProfileException.Kind.UNKNOWN_ROOM,
+                "room '" + room + "' is not in " + folder + " ("
+                        + (rooms.isEmpty() ? "no room is there yet" : String.join(", ", rooms)) + ")",
+                rooms.isEmpty() ? "calibrate it first" : "name one of these, or calibrate it first",
+                null);
     }
 
     /**
@@ -100,37 +112,177 @@ public final class ProfileFolder {
     public void save(RoomProfile profile) throws ProfileException {
         String room = profile.room().name();
         Path file = fileOf(room);
-        Optional<byte[]> older;
-        byte[] bytes;
-        try {
-            older = SafeFile.read(file);
-            bytes = RoomJson.form(room).bytes(profile, older, file);
-        } catch (ProfileException e) {
-            throw e.advising(UNTOUCHED, orCopy(room));
-        }
-        if (older.isPresent() && Arrays.equals(older.get(), bytes)) {
+        refuseTwin(room, file);
+        Change change = change(profile, file);
+        if (change.isNone()) {
             return;
         }
-        History history = history(room);
         SafeFile.requireWritable(file);
-        if (older.isPresent()) {
-            history.add(older.get());
+        FolderLock.during(made(file), () -> replaced(profile, file));
+    }
+
+    private boolean replaced(RoomProfile profile, Path file) throws ProfileException {
+        // once more: another program may have saved meanwhile
+        Change change = change(profile, file);
+        if (change.isNone()) {
+            return false;
         }
-        SafeFile.write(file, bytes);
-        history.prune();
+        Optional<byte[]> older = change.older();
+        if (older.isPresent()) {
+            history(file).add(older.get(), file);
+        }
+        SafeFile.write(file, change.bytes());
+        history(file).prune();
+        return SafeFile.clearLeftOvers(file);
+    }
+
+    /** What a save would do to a file. */
+    private static final class Change {
+        private final Optional<byte[]> older;
+        private final byte[] bytes;
+
+        Change(Optional<byte[]> older, byte[] bytes) {
+            this.older = older;
+            this.bytes = bytes;
+        }
+
+        Optional<byte[]> older() {
+            return older;
+        }
+
+        byte[] bytes() {
+            return bytes;
+        }
+
+        boolean isNone() {
+            return older.isPresent() && Arrays.equals(older.get(), bytes);
+        }
+    }
+
+    private Change change(RoomProfile profile, Path file) throws ProfileException {
+        String room = profile.room().name();
+        try {
+            Optional<byte[]> older = SafeFile.read(file);
+            return new Change(older, RoomJson.form(room).bytes(profile, older, file));
+        } catch (ProfileException e) {
+            throw e.advising(UNTOUCHED, orRestore(room, file));
+        }
+    }
+
+    /** Refuses a name that no room can be kept under here, before anything is measured for it. */
+    public void requireName(String room) throws ProfileException {
+        refuseTwin(room, fileOf(room));
+    }
+
+    /** A folder with two such rooms could not be copied to a system that takes capitals for small letters. */
+    private void refuseTwin(String room, Path file) throws ProfileException {
+        if (Files.exists(file)) {
+            return;
+        }
+        for (String other : Files.isDirectory(folder) ? rooms() : List.<String>of()) {
+            if (BaseName.areTwins(room, other)) {
+                throw new ProfileException(
+                        ProfileException.Kind.BAD_NAME,
+                        "room name '" + room + "' differs from room '" + other
+                                + "' by nothing but capitals, and some systems take both for one file",
+                        "name '" + other + "' if you mean it, or choose another name",
+                        null);
+            }
+        }
+    }
+
+    /** The folder of a file, made where it is missing. */
+    private static Path made(Path file) throws ProfileException {
+        Path parent = SafeFile.folderOf(file);
+        try {
+            SafeFile.makeFolder(parent);
+        } catch (IOException e) {
+            throw SafeFile.notWritable(file, e);
+        }
+        return parent;
     }
 
     /** Numbers of a room's earlier versions, the newest first. */
     public List<Integer> versions(String room) throws ProfileException {
-        fileOf(room);
-        return history(room).numbers();
+        return history(fileOf(room)).numbers();
     }
 
-    /** An earlier version of a room; saving it puts it back. */
+    /** A room's earlier versions, the newest first; those that can't be read among them. */
+    public List<Version> history(String room) throws ProfileException {
+        History history = history(fileOf(room));
+        List<Version> versions = new ArrayList<>();
+        for (int number : history.numbers()) {
+            Optional<RoomProfile> profile = Optional.empty();
+            String fault = "";
+            try {
+                profile = Optional.of(version(room, number));
+            } catch (ProfileException e) {
+                fault = String.valueOf(e.getMessage());
+            }
+            versions.add(new Version(number, history.savedAt(number), profile, fault));
+        }
+        return versions;
+    }
+
+    /** An earlier version of a room. */
     public RoomProfile version(String room, int number) throws ProfileException {
-        fileOf(room);
-        Path file = history(room).file(number);
-        return RoomJson.form(room).read(SafeFile.needed(file, "version"), file);
+        return RoomJson.form(BaseName.normal(room)).read(versionBytes(room, number), versionFile(room, number));
+    }
+
+    private Path versionFile(String room, int number) throws ProfileException {
+        return history(fileOf(room)).file(number);
+    }
+
+    private byte[] versionBytes(String room, int number) throws ProfileException {
+        Optional<byte[]> bytes = SafeFile.read(versionFile(room, number));
+        if (bytes.isPresent()) {
+            return bytes.get();
+        }
+        List<Integer> numbers = versions(room);
+        if (numbers.isEmpty() && !has(room)) {
+            throw unknown(room);
+        }
+        throw new ProfileException(
+                ProfileException.Kind.NOT_FOUND,
+                "version " + number + " of room '" + room + "' is not there ("
+                        + (numbers.isEmpty()
+                                ? "no earlier version is kept"
+                                : numbers.stream().map(String::valueOf).collect(Collectors.joining(", ")))
+                        + ")",
+                numbers.isEmpty() ? "there is nothing to go back to" : "name one of these",
+                null);
+    }
+
+    /**
+     * Makes an earlier version today's again, byte by byte. Nothing is lost: today's file becomes the newest of the
+     * earlier versions or, when it can't be read, is set aside beside them.
+     */
+    public Restored restore(String room, int number) throws ProfileException {
+        Path file = fileOf(room);
+        RoomProfile wanted = version(room, number);
+        SafeFile.requireWritable(file);
+        return FolderLock.during(made(file), () -> {
+            byte[] bytes = versionBytes(room, number);
+            Optional<byte[]> today = SafeFile.read(file);
+            Optional<RoomProfile> before = today.flatMap(old -> readable(room, old, file));
+            Optional<Path> aside = Optional.empty();
+            if (today.isPresent() && before.isEmpty()) {
+                aside = Optional.of(history(file).setAside(today.get()));
+            } else if (today.isPresent() && !Arrays.equals(today.get(), bytes)) {
+                history(file).add(today.get(), file);
+            }
+            SafeFile.write(file, bytes);
+            history(file).prune();
+            return new Restored(wanted, before, aside);
+        });
+    }
+
+    private static Optional<RoomProfile> readable(String room, byte[] bytes, Path file) {
+        try {
+            return Optional.of(RoomJson.form(BaseName.normal(room)).read(bytes, file));
+        } catch (ProfileException e) {
+            return Optional.empty();
+        }
     }
 
     /** The instrument in a file, which need not lie in this folder. */
@@ -168,14 +320,19 @@ public final class ProfileFolder {
         if (older.isEmpty() || !Arrays.equals(older.get(), bytes)) {
             SafeFile.requireWritable(file);
             SafeFile.write(file, bytes);
+            SafeFile.clearLeftOvers(file);
         }
         return file;
     }
 
     private static Path fileIn(Path folder, String name, String what) throws ProfileException {
-        BaseName.check(name, what);
+        String composed = BaseName.normal(name);
+        BaseName.check(composed, what);
         try {
-            return folder.resolve(name + JSON);
+            Path file = folder.resolve(composed + JSON);
+            Path decomposed = folder.resolve(Normalizer.normalize(composed, Normalizer.Form.NFD) + JSON);
+            // some systems write names that way
+            return !Files.exists(file) && Files.exists(decomposed) ? decomposed : file;
         } catch (InvalidPathException e) {
             throw new ProfileException(
                     ProfileException.Kind.BAD_NAME,
@@ -185,27 +342,37 @@ public final class ProfileFolder {
         }
     }
 
-    private History history(String room) {
-        return new History(folder.resolve(HISTORY).resolve(room));
+    private History history(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return new History(folder.resolve(HISTORY).resolve(name.substring(0, name.length() - JSON.length())));
     }
 
-    /** Offers the newest earlier version that can be read. */
-    private String orCopy(String room) {
-        History history = history(room);
-        return history.numbers().stream()
-                .map(history::file)
-                .filter(file -> isReadable(room, file))
-                .findFirst()
-                .map(file -> ", or copy the newest good version over it: " + file)
-                .orElse(", or move the file away and calibrate the room anew");
+    /** Offers the newest earlier version that can be read, with the command that brings it back. */
+    private String orRestore(String room, Path file) {
+        History history = history(file);
+        for (int number : history.numbers()) {
+            if (isReadable(room, history.file(number))) {
+                return ", or bring back the newest good version (the file is set aside): handspan rooms restore --room "
+                        + quoted(room) + " --version " + number + " --profiles " + quoted(folder.toString());
+            }
+        }
+        return ", or move the file away and calibrate the room anew";
     }
 
     private static boolean isReadable(String room, Path file) {
         try {
-            RoomJson.form(room).read(SafeFile.needed(file, "version"), file);
-            return true;
+            return readable(room, SafeFile.needed(file, "version"), file).isPresent();
         } catch (ProfileException e) {
             return false;
         }
+    }
+
+    /** As one word of a command line. */
+    private static String quoted(String word) {
+        if (PLAIN_WORD.matcher(word).matches()) {
+            return word;
+        }
+        String quote = word.indexOf('$') >= 0 || word.indexOf('`') >= 0 || word.indexOf('!') >= 0 ? "'" : "\"";
+        return quote + word + quote;
     }
 }

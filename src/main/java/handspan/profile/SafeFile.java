@@ -1,6 +1,7 @@
 package handspan.profile;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
@@ -11,14 +12,24 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Whole files in and out. Writes so that at every moment, power cuts included, a file's name leads to the whole old or
  * the whole new bytes: a temporary file beside it, flushed to the disk, then moved over it in one go.
  */
 final class SafeFile {
+    private static final String TEMPORARY = ".tmp";
+
+    private static final Pattern LEFT_OVER = Pattern.compile(".*\\.json\\.[0-9a-f-]{36}\\.tmp");
+
+    /** Younger ones might be of a program that saves just now, in a folder that knows no locks. */
+    private static final long LEFT_OVER_MS = 60_000;
+
     private SafeFile() {}
 
     /** A file's bytes; empty when no such file can be seen. */
@@ -55,11 +66,8 @@ final class SafeFile {
     /** Writes a file; its folder is made where it is missing. */
     static void write(Path file, byte[] bytes) throws ProfileException {
         try {
-            Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
-            // a folder that is a link is there already, but would not count as made
-            if (!Files.isDirectory(folder)) {
-                Files.createDirectories(folder);
-            }
+            Path folder = folderOf(file);
+            makeFolder(folder);
             // of a file that is a link the one it leads to is replaced, not the link
             replace(Files.exists(file) ? file.toRealPath() : folder.resolve(file.getFileName()), bytes);
         } catch (IOException e) {
@@ -67,10 +75,23 @@ final class SafeFile {
         }
     }
 
+    /** Makes a folder where it is missing. */
+    static void makeFolder(Path folder) throws IOException {
+        // a folder that is a link is there already, but would not count as made
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder);
+        }
+    }
+
+    /** The folder that a file lies in. */
+    static Path folderOf(Path file) {
+        return file.toAbsolutePath().resolveSibling(".").normalize();
+    }
+
     private static void replace(Path file, byte[] bytes) throws IOException {
         Path folder = file.resolveSibling(".").normalize();
         // a name of its own, so that two programs that save at once never write into one file
-        Path temporary = folder.resolve(file.getFileName() + "." + UUID.randomUUID() + ".tmp");
+        Path temporary = folder.resolve(file.getFileName() + "." + UUID.randomUUID() + TEMPORARY);
         try {
             writeThrough(temporary, bytes);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
@@ -78,6 +99,31 @@ final class SafeFile {
             Files.deleteIfExists(temporary);
         }
         flushFolder(folder);
+    }
+
+    /**
+     * Clears away what saves left behind that were ended in the middle: temporary files a minute older than a file that
+     * has just been written.
+     *
+     * @param written a file, whose folder is looked through
+     * @return whether it could; if not, the next time will
+     */
+    static boolean clearLeftOvers(Path written) {
+        try (Stream<Path> files = Files.list(folderOf(written))) {
+            long nowMs = Files.getLastModifiedTime(written).toMillis();
+            List<Path> temporary = files.filter(file -> LEFT_OVER
+                            .matcher(String.valueOf(file.getFileName()))
+                            .matches())
+                    .toList();
+            for (Path file : temporary) {
+                if (nowMs - Files.getLastModifiedTime(file).toMillis() > LEFT_OVER_MS) {
+                    Files.deleteIfExists(file);
+                }
+            }
+            return true;
+        } catch (IOException | UncheckedIOException e) {
+            return false;
+        }
     }
 
     private static void writeThrough(Path temporary, byte[] bytes) throws IOException {

@@ -108,11 +108,13 @@ class DamagedFileTest {
 
         ProfileException onLoad = assertThrows(ProfileException.class, () -> profiles.load(ROOM));
         assertTrue(
-                String.valueOf(onLoad.getMessage()).endsWith("over it: " + history.resolve("000001.json")),
+                String.valueOf(onLoad.getMessage())
+                        .endsWith("handspan rooms restore --room \"Copper Attic\" --version 1 --profiles " + folder),
                 onLoad.getMessage());
         ProfileException onSave = assertThrows(ProfileException.class, () -> profiles.save(first));
         assertTrue(
-                String.valueOf(onSave.getMessage()).endsWith("over it: " + history.resolve("000001.json")),
+                String.valueOf(onSave.getMessage())
+                        .endsWith("handspan rooms restore --room \"Copper Attic\" --version 1 --profiles " + folder),
                 onSave.getMessage());
         assertEquals(first, profiles.version(ROOM, 1));
     }

@@ -64,6 +64,12 @@ class RoomJsonTest {
                   "channel": "2",
                   "kind": "photoresistor",
                   "unit": "counts10"
+                },
+                "port": {
+                  "vendorId": 4617,
+                  "productId": 1,
+                  "serialNumber": "E6614",
+                  "location": "1-1.4"
                 }
               },
               "pitch": {
@@ -319,14 +325,14 @@ class RoomJsonTest {
     @Test
     void aMessageNamesTheLineAndEndsWithWhatToDo() {
         assertEquals(
-                "Copper Attic.json, line 51, key pitch.zone.nearMm: \"80 mm\" (a finite number); mend this value",
+                "Copper Attic.json, line 57, key pitch.zone.nearMm: \"80 mm\" (a finite number); mend this value",
                 messageFor("\"nearMm\": 80.5", "\"nearMm\": \"80 mm\""));
         assertEquals(
-                "Copper Attic.json, line 72, key level.response.points[1].mm: \"x\" (a finite number); mend this value",
+                "Copper Attic.json, line 78, key level.response.points[1].mm: \"x\" (a finite number); mend this value",
                 messageFor("\"mm\": 60.0", "\"mm\": \"x\""));
         // a missing key is looked for in the object that lacks it
         assertEquals(
-                "Copper Attic.json, line 50, key pitch.zone.nearMm: missing (a number); mend this value",
+                "Copper Attic.json, line 56, key pitch.zone.nearMm: missing (a number); mend this value",
                 messageFor("\"nearMm\": 80.5,", ""));
         assertEquals(
                 "Copper Attic.json, line 1, key ratePerS: missing (a number); mend this value",

@@ -6,6 +6,8 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.NoReadings;
+import handspan.instrument.sensor.PortIdentity;
 import handspan.music.level.Leaving;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.SendLine;
@@ -97,7 +99,8 @@ final class SampleRooms {
                 LineShape.Matching.BY_LABEL,
                 3,
                 List.of(new LineShape.Slot("dist", "mm", 0), new LineShape.Slot("light", "", 1)));
-        Instrument instrument = new Instrument("copper wing", 3, 57_600, shape, LASER, LIGHT, 3.3);
+        Instrument instrument = new Instrument("copper wing", 3, 57_600, shape, LASER, LIGHT, 3.3)
+                .at(57_600, new PortIdentity(0x1209, 0x0001, "E6614", "1-1.4"));
         HandSetup pitch = new HandSetup(LASER, new Response.AsMeasured(), new Zone(80.5, 512.25, 0.3, 0.7), 2.1, false);
         HandSetup level = new HandSetup(
                 LIGHT,
@@ -173,7 +176,8 @@ final class SampleRooms {
 
     /** A law for infrared, and the part it is. */
     static RoomProfile byInfrared(String name) {
-        ChannelSpec infrared = ChannelSpec.parse("1:infrared:counts12:4-30cm");
+        ChannelSpec infrared =
+                ChannelSpec.parse("1:infrared:counts12:4-30cm").with(new NoReadings(List.of(4000.0, 312.5)));
         Instrument instrument = new Instrument("ember", 1, 115_200, null, infrared, null, 3.3);
         HandSetup pitch = new HandSetup(
                 infrared, new Response.Triangulation(0.016, 131.5, 5.25), new Zone(70, 250, 0.5, 1.5), 2, true);
@@ -200,7 +204,8 @@ final class SampleRooms {
                 4,
                 List.of(
                         new LineShape.Slot("Abst\u00e4nde \"A\"\\1", "\u00b5s", 3),
-                        new LineShape.Slot("\u0001\u0085/{}[]", "\u00c2\u00b5", 0)));
+                        new LineShape.Slot("\u0001\u0085/{}[]", "\u00c2\u00b5", 0, LineShape.Nature.CONSTANT)),
+                new LineShape.Layout('<', '\\', true, 16));
         Instrument instrument = new Instrument("Gl\u00fchw\u00fcrmchen", 2, 115_200, shape, hand, null, 5);
         HandSetup pitch = new HandSetup(
                 hand,

@@ -124,7 +124,7 @@ class SchemaTest {
                 }
             }
         }
-        assertEquals(Set.of("/instrument/level", "/instrument/line", "/level"), optional);
+        assertEquals(Set.of("/instrument/level", "/instrument/line", "/instrument/port", "/level"), optional);
     }
 
     @Test

@@ -33,7 +33,7 @@ final class WrongValues {
                 Arguments.of("/instrument/baud", "299", "300..4000000"),
                 Arguments.of("/instrument/referenceVolts", "0", "above 0"),
                 Arguments.of("/instrument/referenceVolts", "10.5", "at most 10"),
-                Arguments.of("/instrument/line/separator", "\"dot\"", "comma, semicolon, bar, tab, blank"),
+                Arguments.of("/instrument/line/separator", "\"dot\"", "comma, semicolon, bar, colon, tab, blank"),
                 Arguments.of("/instrument/line/matching", "\"smell\"", "label, field, order"),
                 Arguments.of("/instrument/line/fieldCount", "0", "1..257"),
                 Arguments.of("/instrument/line/slots", "[]", "1..64"),

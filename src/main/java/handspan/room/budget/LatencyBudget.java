@@ -212,12 +212,14 @@ public record LatencyBudget(
             }
             return;
         }
-        String faster = FASTER_BAUD + " would cost " + ms(wireMs(FASTER_BAUD));
         if (isFull()) {
             helps.add(new Help(Double.MAX_VALUE, full() + ": print less, or change the board to " + FASTER_BAUD));
         } else {
             helps.add(new Help(
-                    wireMs() - wireMs(FASTER_BAUD), baud + " baud costs " + ms(wireMs()) + " ms a line; " + faster));
+                    wireMs() - wireMs(FASTER_BAUD),
+                    Figures.text(charactersPerLine, 0) + " characters a line cost " + ms(wireMs()) + " ms at " + baud
+                            + " baud; print fewer, or raise the rate: " + FASTER_BAUD + " would cost "
+                            + ms(wireMs(FASTER_BAUD))));
         }
     }
 

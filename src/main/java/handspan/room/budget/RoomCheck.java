@@ -120,7 +120,8 @@ public record RoomCheck(Verdict verdict, double pitchCents, double levelDb, List
         return off;
     }
 
-    private static double noiseTimes(List<Hold> holds, HandSetup pitch) {
+    /** Noise of fresh holds over the room's, at the worst place; below half a millimetre counts as that. */
+    static double noiseTimes(List<Hold> holds, HandSetup pitch) {
         double step = 1e-4;
         double worst = 0;
         for (Hold hold : holds) {

@@ -41,6 +41,9 @@ final class HandWatch {
      * @return whether the hand has dipped twice; sensors that measure no length can't tell
      */
     boolean onReading(Reading reading, boolean collects, Optional<SteadyValue> last) {
+        if (!reading.tells(slot)) {
+            return false;
+        }
         boolean present = reading.has(slot);
         double raw = present ? reading.value(slot) : 0;
         boolean valid = present && sensor.hasReading(raw);

@@ -78,6 +78,9 @@ public final class MarkedHolds {
     /** Takes a reading. */
     public void onReading(Reading reading) {
         channels.forEach((hand, channel) -> {
+            if (!reading.tells(channel.slot)) {
+                return;
+            }
             boolean present = reading.has(channel.slot);
             double raw = present ? reading.value(channel.slot) : 0;
             boolean valid = present && channel.sensor.hasReading(raw);

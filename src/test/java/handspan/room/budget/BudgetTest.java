@@ -81,7 +81,9 @@ class BudgetTest {
         assertTrue(advice.get(0).startsWith("small steps of a still hand are smoothed over 60 ms more"), advice.get(0));
         assertTrue(advice.get(1).startsWith("glide costs 50 ms at 20 readings a second"), advice.get(1));
         assertTrue(advice.get(1).contains("--no-glide would leave 25"), advice.get(1));
-        assertEquals("9600 baud costs 9.4 ms a line; 115200 would cost 0.8", advice.get(2));
+        assertEquals(
+                "9 characters a line cost 9.4 ms at 9600 baud; print fewer, or raise the rate: 115200 would cost 0.8",
+                advice.get(2));
         assertTrue(advice.get(3).startsWith("a latency timer of 16 ms costs 8.0 on average"), advice.get(3));
         assertEquals(
                 List.of(),
