@@ -93,13 +93,17 @@ final class CalibrateVerb extends Verb {
     @Override
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         ProfileFolder folder = room.folder();
-        folder.fileOf(room.room);
+        folder.requireName(room.room);
         String from = fromRoom;
         boolean again = from != null && from.equals(room.room);
         if (folder.has(room.room) && !replace && !again) {
             throw new ProfileException(
                     ProfileException.Kind.NOT_WRITABLE,
                     "room '" + room.room + "' is there already: give --replace to calibrate it again, or another name");
+        }
+        if (folder.has(room.room)) {
+            // one that can't be read is said before hands are held, not after
+            folder.load(room.room);
         }
         checkOptions();
         HoldRules rules = UsageException.reading(() -> HoldRules.USUAL.lasting(holdSeconds));
@@ -142,6 +146,7 @@ final class CalibrateVerb extends Verb {
             throws UsageException, LinkException, IOException, ProfileException {
         Air air = source.air();
         try (Recording recording = openRecording();
+                RecordingTalk taken = new RecordingTalk(talk, recording, "calibrating");
                 Known known = Known.open(source, talk, true, recording);
                 Keys keys = new Keys(talk, parent().in())) {
             Instrument instrument = new InstrumentShelf(room.folder()).known(known.instrument(), rebuilt);
@@ -149,7 +154,7 @@ final class CalibrateVerb extends Verb {
             talk.say("calibration of '" + room.room + "': " + plan.steps().size() + " steps, each captured by itself");
             explainReaches(talk);
             return new HoldSession(talk, air, rules, timeoutSeconds, cues.open(source, talk))
-                    .lead(known, plan, keys)
+                    .lead(known, plan, keys, taken::look)
                     .map(done -> Fit.fit(room.room, Takes.now(), instrument, air, done.ratePerS(), done.holds()));
         }
     }
@@ -163,13 +168,14 @@ final class CalibrateVerb extends Verb {
         }
         CalibrationPlan plan = places.reaching(UsageException.reading(() -> Refit.plan(kept, lightOnly)));
         try (Recording recording = openRecording();
+                RecordingTalk taken = new RecordingTalk(talk, recording, "calibrating");
                 Known known = Known.open(source, kept.instrument(), talk, recording);
                 Keys keys = new Keys(talk, parent().in())) {
             talk.say("re-fit of '" + kept.name() + "' as '" + room.room + "': "
                     + plan.steps().size() + " steps; how the sensors respond is kept");
             explainReaches(talk);
             return new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
-                    .lead(known, plan, keys)
+                    .lead(known, plan, keys, taken::look)
                     .map(done -> Refit.of(room.room, Takes.now(), kept, done.holds()));
         }
     }

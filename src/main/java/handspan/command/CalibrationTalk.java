@@ -1,7 +1,6 @@
 package handspan.command;
 
 import handspan.live.session.Event;
-import handspan.live.session.LinkState;
 import handspan.music.tuning.NoteName;
 import handspan.number.units.Figures;
 import handspan.room.HandRole;
@@ -54,9 +53,11 @@ final class CalibrationTalk {
             fields.put("reason", notYet.reason());
             talk.say("   not yet: " + notYet.reason());
             talk.event("refused", fields);
-        } else if (event.what() instanceof Event.Linked linked && linked.state() == LinkState.LOST) {
-            talk.say("link lost: " + linked.reason() + "; looking for it");
-            talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
+        } else if (event.what() instanceof Event.BoardChanged changed) {
+            talk.warn(changed.words());
+            talk.event("boardChanged", Map.of("words", changed.words(), "gone", changed.gone()));
+        } else {
+            LinkTalk.tellTrouble(talk, event);
         }
     }
 

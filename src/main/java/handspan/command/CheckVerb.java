@@ -4,16 +4,24 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.live.session.ActivityView;
 import handspan.live.session.LinkException;
+import handspan.live.session.LinkState;
+import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
+import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
+import handspan.room.HandRole;
+import handspan.room.Hold;
 import handspan.room.Room;
 import handspan.room.budget.RoomCheck;
+import handspan.room.budget.VenueLine;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Refit;
+import handspan.wiring.Rig;
 import java.io.IOException;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,6 +34,9 @@ import picocli.CommandLine.Option;
                 "does a saved room still fit: takes both ends and the open light, and says how far off pitch and level"
                         + " would be, and what to do")
 final class CheckVerb extends Verb {
+    /** Long enough for a rate, short enough for a break. */
+    private static final double WATCHED_SECONDS = 3;
+
     @Mixin
     SourceArguments source = new SourceArguments();
 
@@ -57,41 +68,110 @@ final class CheckVerb extends Verb {
             description = "gives up after this long" + " (${DEFAULT-VALUE})")
     double timeoutSeconds;
 
+    @Option(
+            names = "--no-holds",
+            description = "link and targets alone, hands away, in some seconds: the room itself is not checked")
+    boolean noHolds;
+
     @Override
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         RoomProfile profile = room.load();
         Room kept = profile.room().in(source.air(profile.room().air()));
+        List<VenueLine> lines = new ArrayList<>();
         Optional<String> newer = new InstrumentShelf(room.folder()).rebuiltSince(kept);
         if (newer.isPresent()) {
-            return conclude(talk, RoomCheck.rebuilt(newer.get()));
+            RoomCheck rebuilt = RoomCheck.rebuilt(newer.get());
+            lines.add(VenueLine.notChecked("link", "the instrument was rebuilt"));
+            lines.add(VenueLine.room(rebuilt));
+            return conclude(talk, rebuilt, lines);
         }
         HoldRules rules = UsageException.reading(() -> HoldRules.USUAL.lasting(holdSeconds));
         CalibrationPlan plan = oneEnd ? Refit.nearOnly(kept) : Refit.plan(kept, false);
-        Optional<ActivityView.Calibrating> held;
+        Optional<ActivityView.Calibrating> held = Optional.empty();
         try (Known known = Known.open(source, kept.instrument(), talk, null);
                 Keys keys = new Keys(talk, parent().in())) {
             talk.say("check of '" + kept.name() + "'");
-            held = new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
-                    .lead(known, plan, keys);
+            if (noHolds) {
+                lines.add(link(watched(known.rig()), kept));
+            } else {
+                held = new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
+                        .lead(known, plan, keys);
+                lines.add(link(known.rig().snapshot(), kept));
+            }
+        } catch (LinkException e) {
+            lines.add(new VenueLine("link", VenueLine.Grade.BAD, String.valueOf(e.getMessage()), ""));
+            return withoutHolds(talk, profile, lines, "the link does not stand", Exit.INSTRUMENT);
         }
         if (held.isEmpty()) {
-            talk.event("result", Map.of("exitCode", Exit.NO, "error", "time-out or link lost"));
-            return Exit.NO;
+            return noHolds
+                    ? withoutHolds(talk, profile, lines, "left out", Exit.DONE)
+                    : withoutHolds(talk, profile, lines, "time-out or link lost", Exit.NO);
         }
+        List<Hold> holds = held.get().holds();
         double centsPerMm =
                 profile.tunings().get(0).centsPerMm(kept.pitch().zone().lengthMm());
-        return conclude(
-                talk, RoomCheck.of(kept, profile.level(), centsPerMm, held.get().holds(), byMark));
+        RoomCheck check = RoomCheck.of(kept, profile.level(), centsPerMm, holds, byMark);
+        lines.add(VenueLine.sensor(kept, HandRole.PITCH, holds));
+        if (kept.level() != null) {
+            lines.add(VenueLine.sensor(kept, HandRole.LEVEL, holds));
+        }
+        lines.add(VenueLine.room(check));
+        lines.addAll(TargetCheck.lines(profile));
+        return conclude(talk, check, lines);
     }
 
-    private int conclude(Talk talk, RoomCheck check) {
-        talk.say(check.verdict().words() + ": pitch up to " + Figures.text(check.pitchCents(), 0)
-                + " cents off, level up to " + Figures.text(check.levelDb(), 1) + " dB");
+    private static Snapshot watched(Rig rig) {
+        rig.submit(new handspan.live.session.Command.Watch());
+        long startNanos = rig.snapshot().timeNanos();
+        return rig.follow(snapshot -> Nanos.toSeconds(snapshot.timeNanos() - startNanos) < WATCHED_SECONDS);
+    }
+
+    private static VenueLine link(Snapshot seen, Room kept) {
+        if (seen.link() == LinkState.LOST) {
+            return new VenueLine("link", VenueLine.Grade.BAD, "lost: " + seen.linkReason(), "look at cable and port");
+        }
+        double ratePerS = 0;
+        if (seen.activity() instanceof ActivityView.Calibrating calibrating) {
+            ratePerS = calibrating.ratePerS();
+        } else if (seen.activity() instanceof ActivityView.Watching watching) {
+            ratePerS = watching.ratePerS();
+        }
+        return VenueLine.link(seen.lines(), seen.rejections(), ratePerS, kept.ratePerS());
+    }
+
+    /** The page without what needs hands; targets are looked at all the same. */
+    private int withoutHolds(Talk talk, RoomProfile profile, List<VenueLine> lines, String why, int exit) {
+        lines.add(VenueLine.notChecked("sensors", why));
+        lines.add(VenueLine.notChecked("room", why));
+        lines.addAll(TargetCheck.lines(profile));
+        say(talk, lines);
+        boolean bad = VenueLine.worst(lines) == VenueLine.Grade.BAD;
+        int code = exit == Exit.DONE && bad ? Exit.NO : exit;
+        ObjectNode result = Talk.node();
+        result.put("event", "result");
+        result.put("room", room.room);
+        result.put("verdict", VenueLine.Grade.NOT_CHECKED.words());
+        if (exit != Exit.DONE) {
+            result.put("error", exit == Exit.NO ? why : lines.get(0).reason());
+        }
+        into(result, lines);
+        result.put("exitCode", code);
+        talk.object(result);
+        talk.log().note("check of '" + room.room + "': " + lines.get(0).reason() + "; room " + why);
+        return code;
+    }
+
+    private int conclude(Talk talk, RoomCheck check, List<VenueLine> lines) {
+        String words = check.verdict().words() + ": pitch up to " + Figures.text(check.pitchCents(), 0)
+                + " cents off, level up to " + Figures.text(check.levelDb(), 1) + " dB";
+        talk.say(words);
         check.reasons().forEach(reason -> talk.say("  " + reason));
         if (!check.remedy().isEmpty()) {
             talk.say("  to do: " + check.remedy());
         }
-        int exit = check.verdict() == RoomCheck.Verdict.FITS ? Exit.DONE : Exit.NO;
+        say(talk, lines);
+        boolean bad = VenueLine.worst(lines) == VenueLine.Grade.BAD;
+        int exit = check.verdict() == RoomCheck.Verdict.FITS && !bad ? Exit.DONE : Exit.NO;
         ObjectNode result = Talk.node();
         result.put("event", "result");
         result.put("room", room.room);
@@ -101,8 +181,31 @@ final class CheckVerb extends Verb {
         ArrayNode reasons = result.putArray("reasons");
         check.reasons().forEach(reasons::add);
         result.put("remedy", check.remedy());
+        into(result, lines);
         result.put("exitCode", exit);
         talk.object(result);
+        talk.log().note("check of '" + room.room + "': " + words);
         return exit;
+    }
+
+    private static void say(Talk talk, List<VenueLine> lines) {
+        talk.say("in all: " + VenueLine.worst(lines).words());
+        for (VenueLine line : lines) {
+            talk.say("  " + line.what() + ": " + line.grade().words() + " - " + line.reason()
+                    + (line.remedy().isEmpty() ? "" : "; to do: " + line.remedy()));
+        }
+        talk.say("log: " + talk.log().file());
+    }
+
+    private static void into(ObjectNode result, List<VenueLine> lines) {
+        ArrayNode array = result.putArray("lines");
+        for (VenueLine line : lines) {
+            array.addObject()
+                    .put("what", line.what())
+                    .put("verdict", line.grade().words())
+                    .put("reason", line.reason())
+                    .put("remedy", line.remedy());
+        }
+        result.put("overall", VenueLine.worst(lines).words());
     }
 }

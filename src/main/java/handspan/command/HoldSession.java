@@ -37,20 +37,31 @@ final class HoldSession {
 
     /** The captured holds; empty when time ran out. */
     Optional<ActivityView.Calibrating> lead(Known known, CalibrationPlan plan, Keys keys) {
+        return lead(known, plan, keys, () -> {});
+    }
+
+    /**
+     * The same with something looked after all the while.
+     *
+     * @param look done some thirty times a second
+     */
+    Optional<ActivityView.Calibrating> lead(Known known, CalibrationPlan plan, Keys keys, Runnable look) {
         try (cues) {
-            return led(known, plan, keys);
+            return led(known, plan, keys, look);
         }
     }
 
-    private Optional<ActivityView.Calibrating> led(Known known, CalibrationPlan plan, Keys keys) {
+    private Optional<ActivityView.Calibrating> led(Known known, CalibrationPlan plan, Keys keys, Runnable look) {
         Instrument instrument = known.instrument();
+        EventReader events = new EventReader();
+        events.fresh(known.rig().snapshot()); // what was told while it was listened to
         known.rig().submit(new Command.Calibrate(instrument, instrument.sensors(air), plan, rules));
         keys.on("u", () -> known.rig().submit(new Command.Undo()));
         keys.listen();
         long startNanos = known.rig().snapshot().timeNanos();
-        EventReader events = new EventReader();
         Snapshot last = known.rig().follow(snapshot -> {
             events.fresh(snapshot).forEach(this::tell);
+            look.run();
             return !snapshot.done() && Nanos.toSeconds(snapshot.timeNanos() - startNanos) < timeoutSeconds;
         });
         events.fresh(last).forEach(this::tell);

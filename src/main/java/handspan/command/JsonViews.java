@@ -77,6 +77,7 @@ final class JsonViews {
             node.put("kind", guess.spec().kind().word());
             node.put("unit", guess.spec().unit().word());
             node.put("sure", guess.sure());
+            node.put("nature", guess.nature().name().toLowerCase(java.util.Locale.ROOT));
             node.put("evidence", guess.evidence());
         }
         return array;

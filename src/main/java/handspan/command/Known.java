@@ -4,6 +4,7 @@ import handspan.instrument.line.LineShape;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.live.session.LinkException;
+import handspan.live.session.LinkFacts;
 import handspan.profile.ProfileException;
 import handspan.wiring.Heard;
 import handspan.wiring.InstrumentFinder;
@@ -31,20 +32,22 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
      */
     static Known open(SourceArguments arguments, Talk talk, boolean askWhenUnsure, @Nullable Recording recording)
             throws UsageException, LinkException, IOException, ProfileException {
+        LinkTalk.announce(talk, arguments);
         Source source = arguments.source();
-        SourceOptions options = arguments.options(false);
         Optional<Instrument> told = arguments.told();
+        SourceOptions options = told.isPresent() ? arguments.options(false, told.get()) : arguments.options(false);
         LineShape shape = told.map(Instrument::shape).orElse(null);
         if (source.kind() == Source.Kind.TAKE) {
             // a recording is heard by a rig of its own, so that the one that is used misses nothing
             try (Rig listener = Rigs.open(source, options, shape, List.of(), null)) {
-                Instrument instrument = finish(told, Heard.on(listener), arguments, talk, askWhenUnsure);
-                return new Known(Rigs.open(source, options, instrument.shape(), List.of(), recording), instrument);
+                Instrument instrument = finish(told, listener, arguments, talk, askWhenUnsure);
+                Rig used = Rigs.open(source, options, instrument.shape(), List.of(), recording);
+                return new Known(talk.log().following(used, source.text()), instrument);
             }
         }
-        Rig rig = Rigs.open(source, options, shape, List.of(), recording);
+        Rig rig = talk.log().following(Rigs.open(source, options, shape, List.of(), recording), source.text());
         try {
-            return new Known(rig, finish(told, Heard.on(rig), arguments, talk, askWhenUnsure));
+            return new Known(rig, finish(told, rig, arguments, talk, askWhenUnsure));
         } catch (UsageException | LinkException | RuntimeException e) {
             rig.close();
             throw e;
@@ -54,9 +57,12 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
     /** Opens a source that is to be the instrument of a room. */
     static Known open(SourceArguments arguments, Instrument instrument, Talk talk, @Nullable Recording recording)
             throws UsageException, LinkException, IOException {
-        Rig rig = Rigs.open(arguments.source(), arguments.options(false), instrument.shape(), List.of(), recording);
+        LinkTalk.announce(talk, arguments);
+        Source source = arguments.source();
+        Rig opened = Rigs.open(source, arguments.options(false, instrument), instrument.shape(), List.of(), recording);
+        Rig rig = talk.log().following(opened, source.text());
         try {
-            return new Known(rig, finish(Optional.of(instrument), Heard.on(rig), arguments, talk, true));
+            return new Known(rig, finish(Optional.of(instrument), rig, arguments, talk, true));
         } catch (UsageException | LinkException | RuntimeException e) {
             rig.close();
             throw e;
@@ -64,20 +70,20 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
     }
 
     private static Instrument finish(
-            Optional<Instrument> told,
-            Optional<Heard> heard,
-            SourceArguments arguments,
-            Talk talk,
-            boolean askWhenUnsure)
+            Optional<Instrument> told, Rig rig, SourceArguments arguments, Talk talk, boolean askWhenUnsure)
             throws UsageException, LinkException {
+        LinkTalk links = new LinkTalk(talk, arguments.source());
+        Optional<Heard> heard = UsageException.reading(() -> Heard.on(rig, links::hear));
         if (heard.isEmpty()) {
             throw new LinkException(
                     LinkException.Kind.REFUSED,
                     "no line with a number came from '" + arguments.source().text()
-                            + "': is the board's program running, and is " + arguments.baud() + " its baud rate?");
+                            + "': is the board's program running, and is " + arguments.baud(rig)
+                            + " its baud rate ('--baud auto' finds it)?");
         }
         if (told.isPresent()) {
-            Instrument instrument = told.get().withShape(heard.get().shape());
+            Instrument instrument =
+                    arguments.listed(linked(told.get().withShape(heard.get().shape()), rig));
             check(instrument.pitch(), heard.get().shape());
             ChannelSpec level = instrument.level();
             if (level != null) {
@@ -86,17 +92,27 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
             return instrument;
         }
         InstrumentFinder found = InstrumentFinder.proposed(
-                        arguments.name(), arguments.baud(), arguments.referenceVolts, heard.get())
+                        arguments.name(), arguments.baud(rig), arguments.referenceVolts, heard.get())
                 .orElseThrow(() -> new UsageException("no channel found: name one with --pitch CHANNEL:KIND:UNIT"));
         found.remarks().forEach(talk::say);
-        boolean unsure = heard.get().guesses().stream().anyMatch(guess -> !guess.sure());
+        boolean unsure = heard.get().guesses().stream()
+                .anyMatch(guess -> guess.nature() == LineShape.Nature.LIVE && !guess.sure());
         if (unsure && askWhenUnsure) {
             throw new UsageException(
                     "it is not sure enough which number is which hand: say --pitch CHANNEL:KIND:UNIT and"
                             + " --level CHANNEL:KIND:UNIT, for example --pitch "
-                            + found.instrument().pitch().text());
+                            + LinesTalk.typed(found.instrument().pitch().text()) + "; 'handspan watch "
+                            + arguments.source().text() + " --wave' finds out");
         }
-        return found.instrument();
+        return arguments.listed(linked(found.instrument(), rig));
+    }
+
+    /** The instrument with the speed and the board that it was found at; those of no port tell nothing. */
+    private static Instrument linked(Instrument instrument, Rig rig) {
+        LinkFacts facts = rig.facts();
+        return facts.equals(LinkFacts.NONE)
+                ? instrument
+                : instrument.at(facts.baud(), facts.identity() == null ? instrument.port() : facts.identity());
     }
 
     private static void check(ChannelSpec channel, LineShape shape) throws UsageException {

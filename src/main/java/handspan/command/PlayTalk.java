@@ -12,6 +12,7 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Decibels;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
+import handspan.wiring.Source;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,25 +20,19 @@ import java.util.Map;
 /** Says what happens while an instrument plays. */
 final class PlayTalk {
     private final Talk talk;
+    private final LinkTalk links;
     private final Pulse pulse = new Pulse(Nanos.PER_SECOND);
     private String toldTrouble = "";
 
-    PlayTalk(Talk talk) {
+    PlayTalk(Talk talk, Source source) {
         this.talk = talk;
+        this.links = new LinkTalk(talk, source);
     }
 
     /** Something has happened. */
     void tell(Event event) {
-        if (event.what() instanceof Event.Linked linked) {
-            String words = switch (linked.state()) {
-                case WAITING -> "link open, waiting for the board";
-                case UP -> "lines come";
-                case LOST -> "link lost: " + linked.reason() + "; fading, and looking for it";
-                case ENDED -> "the recording is over";
-                case CLOSED -> "link closed";
-            };
-            talk.say(words);
-            talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
+        if (event.what() instanceof Event.Linked || event.what() instanceof Event.LinkDoubt) {
+            links.tell(event);
         } else if (event.what() instanceof Event.Playing playing) {
             talk.event("state", Map.of("state", playing.state().word()));
         } else if (event.what() instanceof Event.Tuned tuned) {
@@ -62,9 +57,17 @@ final class PlayTalk {
         } else if (event.what() instanceof Event.OpenTaken open) {
             talk.say(open.light().words());
             talk.object(JsonViews.lightTaken(open.light()));
+        } else if (event.what() instanceof Event.Sensor sensor) {
+            talk.warn(sensor.trouble().isEmpty() ? "the sensors give readings again" : sensor.trouble());
+            talk.event("sensor", Map.of("trouble", sensor.trouble()));
         } else if (event.what() instanceof Event.Hint hint) {
             talk.say("hint: " + hint.words());
             talk.event("hint", Map.of("hint", hint.words()));
+        } else if (event.what() instanceof Event.BoardChanged changed) {
+            talk.warn(changed.words());
+            talk.event("boardChanged", Map.of("words", changed.words(), "gone", changed.gone()));
+        } else if (event.what() instanceof Event.Ambiguous ambiguous) {
+            talk.warn("handspan: " + ambiguous.either().question());
         } else if (event.what() instanceof Event.Refused refused) {
             talk.warn("handspan: " + refused.reason());
         } else if (event.what() instanceof Event.Failed failed) {
@@ -102,6 +105,7 @@ final class PlayTalk {
         JsonViews.number(node, "ratePerS", playing.ratePerS());
         node.put("lightMute", playing.lightMute());
         node.put("hint", playing.hint());
+        node.put("sensorTrouble", playing.sensorTrouble());
         talk.object(node);
         if (!talk.isJson()) {
             talk.say(playing.state() == PlayState.PLAYING ? sounding(playing, frame, levelDb) : silent(playing));

@@ -111,26 +111,39 @@ final class PlayVerb extends Verb {
             talk.say(vibrato.words());
         }
         PathSettings settings = settings();
-        SourceOptions options = source.options(true)
-                .at(source.baudNamed == null ? profile.room().instrument().baud() : source.baudNamed);
+        SourceOptions options = source.options(true, profile.room().instrument());
         Path file = record;
         try (Targets targets = Targets.open(profile.send());
                 Recording recording = file == null ? null : Takes.into(file, source);
-                Rig rig = Rigs.open(
-                        source.source(), options, profile.room().instrument().shape(), targets.all(), recording);
+                Rig rig = talk.log()
+                        .following(
+                                Rigs.open(
+                                        source.source(),
+                                        options,
+                                        profile.room().instrument().shape(),
+                                        targets.all(),
+                                        recording),
+                                source.source().text());
                 Keys keys = new Keys(talk, parent().in());
-                AtExit atExit = AtExit.run(rig::close)) {
+                RecordingTalk taken = new RecordingTalk(talk, recording, "playing");
+                AtExit atExit = AtExit.run(() -> {
+                    rig.close();
+                    taken.close();
+                })) {
             rig.submit(new handspan.live.session.Command.Play(profile, tuning, settings));
             if (settings.startMuted()) {
                 talk.say("muted: press Enter to let sound through, q and Enter to quit");
             }
-            PlayTalk words = new PlayTalk(talk);
+            PlayTalk words = new PlayTalk(talk, source.source());
             PlayKeys playKeys = new PlayKeys(talk, rig, tunings(profile), tuning, settings.startMuted());
             playKeys.bind(keys);
             keys.listen();
-            int exit = play(words, rig, playKeys);
+            int exit = play(words, rig, playKeys, taken);
             rig.close();
-            return words.conclude(rig.snapshot(), targets.status(), exit);
+            taken.close();
+            int code = words.conclude(rig.snapshot(), targets.status(), exit);
+            talk.say("log: " + talk.log().file());
+            return code;
         }
     }
 
@@ -161,7 +174,7 @@ final class PlayVerb extends Verb {
         return snap == null ? tuning : tuning.withSnap(Snap.parse(snap));
     }
 
-    private int play(PlayTalk words, Rig rig, PlayKeys keys) {
+    private int play(PlayTalk words, Rig rig, PlayKeys keys, RecordingTalk taken) {
         EventReader events = new EventReader();
         AtomicInteger exit = new AtomicInteger(Exit.DONE);
         long startNanos = rig.snapshot().timeNanos();
@@ -171,13 +184,16 @@ final class PlayVerb extends Verb {
                 if (event.what() instanceof Event.TuningRefused
                         && snapshot.activity() instanceof ActivityView.Playing playing) {
                     keys.onRefused(playing.tuning());
-                } else if (event.what() instanceof Event.Refused) {
+                } else if (event.what() instanceof Event.Refused
+                        || (event.what() instanceof Event.Ambiguous
+                                && !(snapshot.activity() instanceof ActivityView.Playing))) {
                     exit.set(Exit.USAGE);
                 } else if (event.what() instanceof Event.Failed) {
                     exit.set(Exit.INTERNAL);
                 }
             }
             words.show(snapshot);
+            taken.look();
             boolean over = seconds != null && Nanos.toSeconds(snapshot.timeNanos() - startNanos) >= seconds;
             return !over && !keys.isQuit() && exit.get() == Exit.DONE;
         });

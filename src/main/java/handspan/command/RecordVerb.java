@@ -36,28 +36,32 @@ final class RecordVerb extends Verb {
         Snapshot last;
         Recording tap = Takes.into(out, source);
         try (Recording recording = tap;
-                Rig rig = Rigs.open(source.source(), source.options(false), null, List.of(), recording);
+                Rig rig = talk.log()
+                        .following(
+                                Rigs.open(source.source(), source.options(false), null, List.of(), recording),
+                                source.source().text());
                 AtExit atExit = AtExit.run(() -> {
                     rig.close();
                     recording.close();
                 })) {
             rig.submit(new handspan.live.session.Command.Watch());
+            LinkTalk links = new LinkTalk(talk, source.source());
             long startNanos = rig.snapshot().timeNanos();
             last = rig.follow(snapshot -> {
+                links.hear(snapshot);
                 return recording.trouble().isEmpty()
                         && (seconds == null || Nanos.toSeconds(snapshot.timeNanos() - startNanos) < seconds);
             });
         }
         if (!tap.trouble().isEmpty()) {
-            throw new IOException(tap.trouble());
+            throw new IOException(tap.trouble() + ": make room on the disk and start it again");
         }
-        talk.say(Figures.count(tap.lines()) + " lines in " + out
-                + (tap.dropped() > 0 ? ", " + tap.dropped() + " lost" : ""));
+        talk.say(Figures.count(tap.lines()) + " lines in " + out + (tap.lost() > 0 ? ", " + tap.lost() + " lost" : ""));
         ObjectNode result = Talk.node();
         result.put("file", out.toString());
         result.put("lines", tap.lines());
         result.put("readings", last.readings());
-        result.put("lost", tap.dropped());
+        result.put("lost", tap.lost());
         int exit = tap.lines() > 0 ? Exit.DONE : Exit.NO;
         result.put("exitCode", exit);
         talk.object(result);

@@ -18,14 +18,21 @@ import picocli.CommandLine.Spec;
         name = "rooms",
         mixinStandardHelpOptions = true,
         description = "the rooms that are kept",
-        subcommands = {RoomsVerb.ListVerb.class, RoomsVerb.ShowVerb.class})
+        subcommands = {
+            RoomsVerb.ListVerb.class,
+            RoomsVerb.ShowVerb.class,
+            RoomVersions.HistoryVerb.class,
+            RoomVersions.CompareVerb.class,
+            RoomVersions.RestoreVerb.class
+        })
 final class RoomsVerb implements Runnable {
     @Spec
     picocli.CommandLine.Model.CommandSpec spec;
 
     @Override
     public void run() {
-        throw new picocli.CommandLine.ParameterException(spec.commandLine(), "rooms list, or rooms show --room NAME");
+        throw new picocli.CommandLine.ParameterException(
+                spec.commandLine(), "rooms list, or rooms show, history, compare or restore --room NAME");
     }
 
     /** Lists them. */

@@ -1,20 +1,28 @@
 package handspan.command;
 
+import handspan.instrument.line.CommaRule;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
+import handspan.instrument.sensor.NoReadings;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.wiring.InstrumentFinder;
 import handspan.wiring.ProfilePlaces;
+import handspan.wiring.Rig;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 
 /** The source on the command line, and all that tells what its numbers are. */
 final class SourceArguments {
@@ -25,9 +33,21 @@ final class SourceArguments {
                     + " crosstalk)")
     String source = "";
 
-    @Option(names = "--baud", paramLabel = "N", description = "link speed (default: the room's own, else 115200)")
+    @Option(
+            names = "--baud",
+            paramLabel = "N|auto",
+            converter = Baud.class,
+            description = "link speed (default: the room's own, else 115200); auto finds it by trying")
     @Nullable
     Integer baudNamed;
+
+    @Option(
+            names = "--comma",
+            paramLabel = "RULE",
+            description = "what a comma between digits is, where the lines don't tell: decimal (23,4 is one number) or"
+                    + " parts (it is two)",
+            converter = CommaWord.class)
+    CommaRule comma = CommaRule.ASK;
 
     @Option(
             names = "--rate",
@@ -48,6 +68,13 @@ final class SourceArguments {
     @Option(names = "--level", paramLabel = "CHANNEL:KIND[:UNIT]", description = "which number is the level hand")
     @Nullable
     String level;
+
+    @Option(
+            names = "--no-reading",
+            paramLabel = "CHANNEL=VALUE[,VALUE]",
+            description =
+                    "numbers by which a channel says that it sees nothing, besides the usual ones; may be repeated")
+    Map<String, String> noReading = Map.of();
 
     @Option(
             names = "--reference-volts",
@@ -93,9 +120,41 @@ final class SourceArguments {
         return Source.parse(source);
     }
 
-    /** The link speed. */
+    /** Reads a link speed as it is written. */
+    static final class Baud implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (text.equals("auto")) {
+                return SourceOptions.AUTO;
+            }
+            try {
+                int baud = Integer.parseInt(text);
+                if (baud >= 300 && baud <= 4_000_000) {
+                    return baud;
+                }
+            } catch (NumberFormatException e) {
+                throw new TypeConversionException("'" + text + "' is no link speed (300..4000000, or auto)");
+            }
+            throw new TypeConversionException("link speed " + text + " baud (300..4000000, or auto)");
+        }
+    }
+
+    /** The link speed; {@link SourceOptions#AUTO} where it has to be found. */
     int baud() {
         return baudNamed == null ? Instrument.USUAL_BAUD : baudNamed;
+    }
+
+    /** The link speed once the source is open. */
+    int baud(Rig rig) {
+        return rig.facts().baud() > 0
+                ? rig.facts().baud()
+                : baud() == SourceOptions.AUTO ? Instrument.USUAL_BAUD : baud();
+    }
+
+    /** How to open what should be a known instrument: at its own speed unless another is named, by its own board. */
+    SourceOptions options(boolean takesByTheClock, Instrument instrument) {
+        SourceOptions options = options(takesByTheClock).expecting(instrument.port());
+        return baudNamed == null ? options.at(instrument.baud()) : options;
     }
 
     /** How to open it; recordings run fast except where they are played. */
@@ -103,7 +162,7 @@ final class SourceArguments {
         boolean take = source().kind() == Source.Kind.TAKE;
         boolean realTime = !fast && (!take || takesByTheClock);
         OptionalDouble rate = ratePerS == null ? OptionalDouble.empty() : OptionalDouble.of(ratePerS);
-        return new SourceOptions(baud(), rate, seed, realTime);
+        return new SourceOptions(baud(), rate, seed, realTime).with(comma);
     }
 
     /** The air as far as the command line tells, else the usual one. */
@@ -134,7 +193,7 @@ final class SourceArguments {
             String levelText = level;
             return Optional.of(UsageException.reading(() -> InstrumentFinder.named(
                     name(),
-                    baud(),
+                    baud() == SourceOptions.AUTO ? Instrument.USUAL_BAUD : baud(),
                     ChannelSpec.parse(pitchText),
                     levelText == null ? null : ChannelSpec.parse(levelText),
                     referenceVolts)));
@@ -146,6 +205,31 @@ final class SourceArguments {
             return Optional.of(UsageException.reading(() -> InstrumentFinder.ofSimulation(source().name())));
         }
         return Optional.empty();
+    }
+
+    /** An instrument with the numbers for no reading that the command line names. */
+    Instrument listed(Instrument instrument) throws UsageException {
+        Instrument listed = instrument;
+        for (Map.Entry<String, String> named : noReading.entrySet()) {
+            List<Double> values = new ArrayList<>();
+            for (String value : named.getValue().split(",", -1)) {
+                values.add(UsageException.reading(() -> number(named.getKey(), value)));
+            }
+            NoReadings numbers = UsageException.reading(() -> new NoReadings(values));
+            Instrument before = listed;
+            listed = UsageException.reading(() -> before.withNoReadings(named.getKey(), numbers));
+        }
+        return listed;
+    }
+
+    private static double number(String channel, String text) {
+        try {
+            return Double.parseDouble(text.strip());
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "--no-reading " + channel + "=" + text + " (numbers as the board prints them, parted by commas)",
+                    e);
+        }
     }
 
     /** A name for an instrument that has none of its own. */

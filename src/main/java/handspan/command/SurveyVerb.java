@@ -116,6 +116,7 @@ final class SurveyVerb extends Verb {
             poor |= report.verdict() == Verdict.POOR;
             talk.say("channel " + report.name() + " (" + report.spec().kind().word() + "): "
                     + report.verdict().word() + " - " + report.reason());
+            talk.log().note("channel " + report.name() + ": " + report.verdict().word() + " - " + report.reason());
             if (report.heldCount() > 0) {
                 talk.say("  held for " + Figures.text(report.heldCount() / Math.max(1e-9, report.ratePerS()), 1)
                         + " s ("

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.wiring.SessionLog;
 import java.io.PrintStream;
 import java.util.Map;
 
@@ -22,11 +23,18 @@ final class Talk {
     private final PrintStream out;
     private final PrintStream err;
     private final boolean json;
+    private final SessionLog log;
 
-    Talk(PrintStream out, PrintStream err, boolean json) {
+    Talk(PrintStream out, PrintStream err, boolean json, SessionLog log) {
+        this.log = log;
         this.out = out;
         this.err = err;
         this.json = json;
+    }
+
+    /** Where what happens to an instrument is written down. */
+    SessionLog log() {
+        return log;
     }
 
     /** Whether JSON was asked for. */

@@ -2,6 +2,7 @@ package handspan.command;
 
 import handspan.live.session.LinkException;
 import handspan.profile.ProfileException;
+import handspan.wiring.SessionLog;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
@@ -30,12 +31,22 @@ abstract class Verb implements Callable<Integer> {
     @Override
     public Integer call() {
         Handspan parent = parent();
-        Talk talk = new Talk(parent.out(), parent.err(), json);
+        SessionLog log = SessionLog.of(spec.name());
+        int exitCode = run(new Talk(parent.out(), parent.err(), json, log), log);
+        log.end(exitCode);
+        if (!log.trouble().isEmpty()) {
+            parent.err().println(log.trouble());
+        }
+        return exitCode;
+    }
+
+    private int run(Talk talk, SessionLog log) {
         try {
             return run(talk);
         } catch (UsageException e) {
             return failed(talk, Exit.USAGE, e);
         } catch (LinkException e) {
+            log.note("failed: " + e.getMessage());
             return failed(talk, Exit.INSTRUMENT, e);
         } catch (ProfileException e) {
             return failed(talk, Exit.FILE, e);

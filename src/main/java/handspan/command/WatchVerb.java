@@ -1,6 +1,8 @@
 package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.instrument.line.Learning;
+import handspan.instrument.line.LineShape.Nature;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.Sensor;
@@ -8,7 +10,6 @@ import handspan.instrument.survey.ChannelGuess;
 import handspan.live.session.ActivityView;
 import handspan.live.session.Event;
 import handspan.live.session.LinkException;
-import handspan.live.session.LinkState;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
@@ -43,41 +44,77 @@ final class WatchVerb extends Verb {
     @Nullable
     Double seconds;
 
+    @Option(
+            names = "--wave",
+            description =
+                    "find the hands: asks for no hand, the pitch hand, the other hand, five seconds each, and says"
+                            + " which number followed which")
+    boolean wave;
+
+    @Mixin
+    CueArguments cues = new CueArguments();
+
     private final Pulse pulse = new Pulse(Nanos.PER_SECOND);
 
     @Override
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
+        LinkTalk.announce(talk, source);
         source.told(); // a wrong channel or simulation is said before anything is opened
-        try (Rig rig = Rigs.open(source.source(), source.options(false), null, List.of(), null);
+        try (Rig rig = talk.log()
+                        .following(
+                                Rigs.open(source.source(), source.options(false), null, List.of(), null),
+                                source.source().text());
                 AtExit atExit = AtExit.run(rig::close)) {
+            if (wave) {
+                return new WaveTalk(talk, source.source().text()).lead(rig, cues.open(source, talk));
+            }
             rig.submit(new handspan.live.session.Command.Watch());
             EventReader events = new EventReader();
+            LinkTalk links = new LinkTalk(talk, source.source());
             long startNanos = rig.snapshot().timeNanos();
             Snapshot last = rig.follow(snapshot -> {
-                events.fresh(snapshot).forEach(event -> tell(talk, event));
+                events.fresh(snapshot).forEach(event -> tell(talk, links, event));
                 show(talk, snapshot);
                 return seconds == null || Nanos.toSeconds(snapshot.timeNanos() - startNanos) < seconds;
             });
-            events.fresh(last).forEach(event -> tell(talk, event));
+            events.fresh(last).forEach(event -> tell(talk, links, event));
             return conclude(talk, last, rig);
         }
     }
 
-    private void tell(Talk talk, Event event) {
+    private void tell(Talk talk, LinkTalk links, Event event) {
         if (event.what() instanceof Event.Learned learned) {
             talk.say("lines: " + learned.shape().words());
             ObjectNode node = Talk.node();
             node.put("event", "shape");
             node.setAll(JsonViews.shape(learned.shape()));
             talk.object(node);
-        } else if (event.what() instanceof Event.Linked linked) {
-            if (linked.state() == LinkState.WAITING && source.source().kind() == Source.Kind.PORT) {
-                talk.say("link open, waiting for the board");
-            } else if (linked.state() == LinkState.LOST) {
-                talk.say("link lost: " + linked.reason() + "; looking for it");
-            }
-            talk.event("link", Map.of("state", linked.state().word(), "reason", linked.reason()));
+        } else if (event.what() instanceof Event.Ambiguous ambiguous) {
+            ask(talk, ambiguous.either());
+        } else if (event.what() instanceof Event.BoardChanged changed) {
+            talk.say(changed.words());
+            ObjectNode node = Talk.node();
+            node.put("event", "shape");
+            node.setAll(JsonViews.shape(changed.shape()));
+            talk.object(node);
+        } else {
+            links.tell(event);
         }
+    }
+
+    private static void ask(Talk talk, Learning.Ambiguous either) {
+        talk.say("question: " + either.question());
+        talk.say("  as decimal: " + either.decimal().words());
+        talk.say("  as parts:   " + either.parts().words());
+        talk.event(
+                "question",
+                Map.of(
+                        "question",
+                        either.question(),
+                        "decimal",
+                        either.decimal().words(),
+                        "parts",
+                        either.parts().words()));
     }
 
     private void show(Talk talk, Snapshot snapshot) {
@@ -104,7 +141,7 @@ final class WatchVerb extends Verb {
                             "values",
                             values,
                             "line",
-                            snapshot.latestLine()));
+                            snapshot.text().latest()));
         } else if (source.options(false).realTime()) {
             talk.say(words + "   (" + Figures.text(watching.ratePerS(), 1) + "/s)");
         }
@@ -136,22 +173,33 @@ final class WatchVerb extends Verb {
                 talk.say(last.arrivals().words());
             }
             for (ChannelGuess guess : watching.guesses()) {
-                talk.say("channel " + guess.spec().channel() + ": " + (guess.sure() ? "" : "perhaps ")
+                talk.say("channel " + guess.spec().channel() + ": "
+                        + (guess.nature() == Nature.COUNTER || guess.nature() == Nature.TIME
+                                ? guess.nature().words() + "; "
+                                : "")
+                        + (guess.sure() ? "" : "perhaps ")
                         + guess.spec().kind().word() + " in "
                         + guess.spec().unit().word() + " (" + guess.evidence()
                         + ")");
             }
-            propose(talk, result, watching, last);
-            latency(watching, last, rig.recordedBaud()).ifPresent(budget -> {
+            propose(talk, result, watching, last, source.baud(rig));
+            latency(watching, last, rig).ifPresent(budget -> {
                 result.set("latency", JsonViews.latency(budget));
                 LatencyView.lines("latency without smoothing", budget).forEach(talk::say);
             });
         } else {
-            talk.warn("no reading came: is the board's program running, and is " + source.baud() + " its baud rate?");
+            talk.warn(
+                    last.question().isEmpty()
+                            ? "no reading came: is the board's program running, and is " + source.baud(rig)
+                                    + " its baud rate ('--baud auto' finds it)?"
+                            : "no reading came of it: " + last.question());
         }
         if (!remark.isEmpty()) {
             talk.say("note: " + remark);
         }
+        LinesTalk.remarks(last).forEach(talk::say);
+        result.put("boardSaid", last.text().remark());
+        result.put("question", last.question());
         result.put("remark", remark);
         result.put("exitCode", exit);
         talk.object(result);
@@ -159,21 +207,22 @@ final class WatchVerb extends Verb {
     }
 
     /** Which number is which hand, as it would be written on the command line. */
-    private void propose(Talk talk, ObjectNode result, ActivityView.Watching watching, Snapshot last) {
+    private void propose(Talk talk, ObjectNode result, ActivityView.Watching watching, Snapshot last, int baud) {
         ObjectNode proposal = result.putObject("proposal");
         last.shape()
                 .flatMap(shape -> InstrumentFinder.proposed(
-                        source.name(), source.baud(), source.referenceVolts, new Heard(shape, watching.guesses())))
+                        source.name(), baud, source.referenceVolts, new Heard(shape, watching.guesses())))
                 .ifPresent(found -> {
                     ChannelSpec level = found.instrument().level();
                     proposal.put("pitch", found.instrument().pitch().text());
                     proposal.put("level", level == null ? null : level.text());
                     talk.say("proposed hands: --pitch "
-                            + found.instrument().pitch().text() + (level == null ? "" : " --level " + level.text()));
+                            + LinesTalk.typed(found.instrument().pitch().text())
+                            + (level == null ? "" : " --level " + LinesTalk.typed(level.text())));
                 });
     }
 
-    private Optional<LatencyBudget> latency(ActivityView.Watching watching, Snapshot last, int recordedBaud) {
+    private Optional<LatencyBudget> latency(ActivityView.Watching watching, Snapshot last, Rig rig) {
         boolean take = source.source().kind() == Source.Kind.TAKE;
         // a log that was given its rate says nothing of when its lines came
         boolean hasTimes = !take || source.ratePerS == null;
@@ -182,7 +231,7 @@ final class WatchVerb extends Verb {
         }
         Sensor sensor = Sensor.of(
                 pitch(watching, last), handspan.instrument.sensor.Air.USUAL, Instrument.USUAL_REFERENCE_VOLTS);
-        int baud = take && source.baudNamed == null ? recordedBaud : source.baud();
+        int baud = take && source.baudNamed == null ? rig.recordedBaud() : source.baud(rig);
         double characters = last.bytes() / (double) last.lines();
         return Optional.of(LatencyBudget.of(sensor.measuringMs(), watching.ratePerS(), characters, baud, 0, false)
                 .cyclingIn(sensor.cycleMs())
@@ -193,7 +242,10 @@ final class WatchVerb extends Verb {
     private ChannelSpec pitch(ActivityView.Watching watching, Snapshot last) {
         return last.shape()
                 .flatMap(shape -> InstrumentFinder.proposed(
-                        source.name(), source.baud(), source.referenceVolts, new Heard(shape, watching.guesses())))
+                        source.name(),
+                        Instrument.USUAL_BAUD,
+                        source.referenceVolts,
+                        new Heard(shape, watching.guesses())))
                 .map(found -> found.instrument().pitch())
                 .orElse(watching.guesses().get(0).spec());
     }

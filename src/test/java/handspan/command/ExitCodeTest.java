@@ -48,6 +48,17 @@ class ExitCodeTest {
         assertExit(0, "good", "survey", "sim:hall", "--fast");
         assertExit(0, "hall", "rooms", "list", "--profiles", rooms);
         assertExit(0, "VERB", "--help");
+        assertExit(
+                0,
+                "room: not checked",
+                "check",
+                "sim:hall",
+                "--no-holds",
+                "--room",
+                "hall",
+                "--profiles",
+                rooms,
+                "--fast");
         assertExit(0, "fits", "check", "sim:hall", "--room", "hall", "--profiles", rooms, "--fast");
     }
 
@@ -111,12 +122,27 @@ class ExitCodeTest {
         assertExit(2, "tuning 'third' is not", "advise", "--room", "hall", "--tuning", "third", "--profiles", rooms);
         assertExit(2, "no reading", "map", "--room", "hall", "--raw", "8190", "--profiles", rooms);
         assertExit(2, "rooms list", "rooms");
+        assertExit(2, "'--version=N'", "rooms", "restore", "--room", "hall", "--profiles", rooms);
+        assertExit(
+                2,
+                "one of both",
+                "rooms",
+                "compare",
+                "--with",
+                "x",
+                "--version",
+                "1",
+                "--room",
+                "hall",
+                "--profiles",
+                rooms);
     }
 
     @Test
     void anInstrumentThatIsNotThereIs3() throws IOException {
         Path file = Files.writeString(folder.resolve("log.txt"), "1,2\n");
         assertExit(3, "is not there: plug the board in", "watch", "/dev/ttyHANDSPAN9", "--seconds", "1");
+        assertExit(3, "sensors: not checked", "check", "/dev/ttyHANDSPAN9", "--room", "hall", "--profiles", rooms);
         assertExit(3, "is a folder, not a port", "play", folder.toString(), "--room", "hall", "--profiles", rooms);
         assertExit(
                 3, "is a file, not a port: to replay", "play", file.toString(), "--room", "hall", "--profiles", rooms);
@@ -134,6 +160,15 @@ class ExitCodeTest {
         Files.createDirectories(damaged);
         Files.writeString(damaged.resolve("attic.json"), "{\"format\": \"handspan-room/1\",\n oops");
         assertExit(4, "line 2", "rooms", "show", "--room", "attic", "--profiles", damaged.toString());
+        assertExit(4, "cellar", "rooms", "history", "--room", "cellar", "--profiles", rooms);
+        assertExit(4, "cellar", "rooms", "compare", "--room", "hall", "--with", "cellar", "--profiles", rooms);
+        assertExit(4, "version 99", "rooms", "compare", "--room", "hall", "--version", "99", "--profiles", rooms);
+        assertExit(4, "version 99", "rooms", "restore", "--room", "hall", "--version", "99", "--profiles", rooms);
+        assertExit(4, "cannot be a file name", "rooms", "show", "--room", "../x", "--profiles", rooms);
+        assertExit(4, "nothing but capitals", "calibrate", "sim:hall", "--room", "HALL", "--profiles", rooms);
+        assertExit(4, "for a device", "calibrate", "sim:hall", "--room", "con", "--profiles", rooms, "--fast");
+        assertExit(
+                4, "line 2", "calibrate", "sim:hall", "--room", "attic", "--replace", "--profiles", damaged.toString());
         Path log = Files.writeString(folder.resolve("plain.txt"), "1,2\n3,4\n5,6\n");
         assertExit(4, "--rate", "survey", "take:" + log);
         assertExit(

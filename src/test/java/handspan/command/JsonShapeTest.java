@@ -29,6 +29,11 @@ class JsonShapeTest {
                 0,
                 Cli.run("calibrate", "sim:hall", "--room", "hall", "--profiles", folder.toString(), "--fast")
                         .exitCode());
+        // so that there is an earlier version
+        assertEquals(
+                0,
+                Cli.run("tune", "--room", "hall", "--trim", "5", "--profiles", folder.toString())
+                        .exitCode());
     }
 
     static Stream<String> verbs() {
@@ -49,6 +54,9 @@ class JsonShapeTest {
                 "record sim:hall --out DIR/x.take --seconds 2 --fast",
                 "rooms list --profiles DIR",
                 "rooms show --room hall --profiles DIR",
+                "rooms history --room hall --profiles DIR",
+                "rooms compare --room hall --profiles DIR",
+                "rooms restore --room hall --profiles DIR --version 1",
                 "scales",
                 "advise --room hall --profiles DIR");
     }

@@ -1,0 +1,48 @@
+package handspan.command;
+
+import handspan.live.path.FrameTarget;
+import handspan.live.path.TargetStatus;
+import handspan.music.send.PlayState;
+import handspan.music.send.SoundFrame;
+import handspan.music.tuning.Tuning;
+import handspan.profile.RoomProfile;
+import handspan.room.budget.VenueLine;
+import handspan.wiring.Targets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sends a few silent messages to each of a room's targets: the only way to learn that nobody listens there. */
+final class TargetCheck {
+    private static final int MESSAGES = 4;
+
+    /** Time for "nobody listens there" to come back. */
+    private static final long PAUSE_MS = 50;
+
+    private TargetCheck() {}
+
+    static List<VenueLine> lines(RoomProfile profile) {
+        List<VenueLine> lines = new ArrayList<>();
+        if (profile.send().targets().isEmpty()) {
+            return List.of(new VenueLine(
+                    "targets", VenueLine.Grade.BAD, "the room sends to nobody", "name one: handspan send --add"));
+        }
+        try (Targets targets = Targets.open(profile.send())) {
+            Tuning tuning = profile.tunings().get(0);
+            double hz = tuning.reference().a4Hz();
+            for (int i = 0; i < MESSAGES; i++) {
+                SoundFrame silence =
+                        new SoundFrame(System.nanoTime(), hz, 69, 0, 0, 0, 0, false, 0, 0, PlayState.MUTED);
+                for (FrameTarget target : targets.all()) {
+                    target.send(silence, true);
+                }
+                Thread.sleep(PAUSE_MS);
+            }
+            for (TargetStatus status : targets.status()) {
+                lines.add(VenueLine.target(status.target(), status.sent(), status.refused(), status.trouble()));
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return lines;
+    }
+}
