@@ -38,7 +38,8 @@ class ArchitectureTest {
         ROOT + "outside.osc",
         ROOT + "outside.take",
         ROOT + "outside.simulate",
-        ROOT + "outside.tone"
+        ROOT + "outside.tone",
+        ROOT + "outside.log"
     };
     private static final String[] LIVE = {ROOT + "live.path", ROOT + "live.session"};
     private static final String[] PROFILE = {ROOT + "profile"};

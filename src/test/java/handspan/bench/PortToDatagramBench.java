@@ -2,9 +2,10 @@ package handspan.bench;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import handspan.Datagrams;
+import handspan.Datagrams.Datagram;
 import handspan.Pty;
 import handspan.TestRooms;
-import handspan.bench.Datagrams.Datagram;
 import handspan.profile.ProfileFolder;
 import handspan.room.Zone;
 import java.nio.charset.StandardCharsets;

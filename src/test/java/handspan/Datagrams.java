@@ -1,4 +1,4 @@
-package handspan.bench;
+package handspan;
 
 import handspan.outside.osc.OscPacketReader;
 import handspan.outside.osc.ReceivedMessage;
@@ -12,12 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Keeps every datagram that comes to a port of this machine, with the time at which its receive call returned. */
-final class Datagrams implements AutoCloseable {
+public final class Datagrams implements AutoCloseable {
     private static final int MOST_BYTES = 2048;
     private static final int SOCKET_BUFFER_BYTES = 1 << 20;
 
     /** One datagram. */
-    static final class Datagram {
+    public static final class Datagram {
         private final long timeNanos;
         private final byte[] bytes;
 
@@ -26,21 +26,23 @@ final class Datagrams implements AutoCloseable {
             this.bytes = bytes;
         }
 
-        long timeNanos() {
+        /** When its receive call returned. */
+        public long timeNanos() {
             return timeNanos;
         }
 
-        byte[] bytes() {
+        /** What was in it. */
+        public byte[] bytes() {
             return bytes;
         }
 
         /** The messages in it, where it is Open Sound Control. */
-        List<ReceivedMessage> messages() {
+        public List<ReceivedMessage> messages() {
             return new OscPacketReader().read(ByteBuffer.wrap(bytes), timeNanos).messages();
         }
 
         /** The first argument of the message whose address ends so. */
-        Object argument(String ending) {
+        public Object argument(String ending) {
             for (ReceivedMessage message : messages()) {
                 Object first = message.arguments().isEmpty()
                         ? null
@@ -52,8 +54,13 @@ final class Datagrams implements AutoCloseable {
             throw new IllegalStateException("no message " + ending + " in " + messages());
         }
 
+        /** How loud it is. */
+        public double gain01() {
+            return ((Number) argument("/level")).doubleValue();
+        }
+
         /** Whether a hand plays. */
-        boolean hasHand() {
+        public boolean hasHand() {
             return argument("/hand").equals(1);
         }
     }
@@ -63,7 +70,7 @@ final class Datagrams implements AutoCloseable {
     private final List<Datagram> all = new ArrayList<>();
 
     /** Listens on any free port. */
-    Datagrams() throws IOException {
+    public Datagrams() throws IOException {
         channel = DatagramChannel.open();
         channel.setOption(StandardSocketOptions.SO_RCVBUF, SOCKET_BUFFER_BYTES);
         channel.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0));
@@ -91,12 +98,13 @@ final class Datagrams implements AutoCloseable {
         }
     }
 
-    int port() throws IOException {
+    /** Where it listens. */
+    public int port() throws IOException {
         return ((InetSocketAddress) channel.getLocalAddress()).getPort();
     }
 
     /** All so far. */
-    List<Datagram> all() {
+    public List<Datagram> all() {
         synchronized (all) {
             return List.copyOf(all);
         }
