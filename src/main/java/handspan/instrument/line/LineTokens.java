@@ -12,10 +12,10 @@ package handspan.instrument.line;
  * check sum at the end ({@code *5E}) and a terminal's commands are passed over, as are all other characters.
  */
 final class LineTokens {
+    private final LineScan scan = new LineScan();
     private byte[] line = new byte[0];
     private int length;
     private byte separator;
-    private boolean decimalComma;
 
     private int count;
     private int fields;
@@ -41,7 +41,7 @@ final class LineTokens {
         line = bytes;
         length = count;
         separator = (byte) separatorChar;
-        decimalComma = commaIsPoint;
+        scan.begin(bytes, count, separator, commaIsPoint);
         this.count = 0;
         fields = 1;
         endsEmpty = false;
@@ -64,7 +64,7 @@ final class LineTokens {
             if (!closeField()) {
                 return -1;
             }
-            if (restIsBlank(at + 1)) {
+            if (scan.restIsBlank(at + 1)) {
                 endsEmpty = true;
                 return length;
             }
@@ -77,7 +77,7 @@ final class LineTokens {
         if (b == Ascii.ESCAPE) {
             return Ascii.endOfEscape(line, length, at);
         }
-        if (startsNumber(at)) {
+        if (scan.startsNumber(at)) {
             return number(at);
         }
         if (Ascii.isLetter(b)) {
@@ -85,7 +85,7 @@ final class LineTokens {
         }
         if (b == ':' || b == '=') {
             label.colon();
-        } else if (b == '*' && isCheckSum(at)) {
+        } else if (b == '*' && count > 0 && scan.isCheckSum(at)) {
             return length;
         } else if (b == '-' || b == '?' || b == '*') {
             label.stroke();
@@ -96,53 +96,26 @@ final class LineTokens {
     }
 
     private int number(int from) {
-        int clock = separator == ':' ? from : endOfClock(from);
+        int clock = separator == ':' ? from : scan.endOfClock(from);
         if (clock > from) {
             return clock;
         }
-        int to = endOfNumber(from);
-        if (isFollowedByColon(to)) {
+        int to = scan.endOfNumber(from);
+        if (scan.isFollowedByColon(to)) {
             return word(from, to, true);
         }
         if (!add(from, to, false)) {
             return -1;
         }
-        if (isBound(from)) {
+        if (scan.isBound(from)) {
             fail(openNumber);
         }
         return to;
     }
 
-    /** Whether {@code >} or {@code <} stands before a number, in the place of a value. */
-    private boolean isBound(int from) {
-        if (from == 0 || (line[from - 1] != '>' && line[from - 1] != '<')) {
-            return false;
-        }
-        int at = from - 2;
-        while (at >= 0 && Ascii.isBlank(line[at]) && (separator == ' ' || line[at] != separator)) {
-            at--;
-        }
-        // "=>" is an arrow
-        return at >= 0
-                && (line[at] == ':'
-                        || (line[at] == '=' && at < from - 2)
-                        || (line[at] == separator && separator != ' '));
-    }
-
     private void fail(int number) {
         missing[number] = true;
         value[number] = 0;
-    }
-
-    /** Two digits to base 16 behind a star, at the end of a line of numbers (the form of NMEA 0183). */
-    private boolean isCheckSum(int at) {
-        return count > 0
-                && !Ascii.isBlank(line[at - 1])
-                && (line[at - 1] != separator || line[0] == '$')
-                && at + 2 < length
-                && Ascii.isHexDigit(line[at + 1])
-                && Ascii.isHexDigit(line[at + 2])
-                && restIsBlank(at + 3);
     }
 
     private int word(int from) {
@@ -153,11 +126,11 @@ final class LineTokens {
         if (to - from == 1 && line[from] == '_') {
             return to;
         }
-        boolean colon = isFollowedByColon(to);
+        boolean colon = scan.isFollowedByColon(to);
         if (!colon && BoardWords.isHole(line, from, to)) {
             return add(from, to, true) ? to : -1;
         }
-        if (!colon && BoardWords.isFailure(line, from, to) && !isFollowedByNumber(to)) {
+        if (!colon && BoardWords.isFailure(line, from, to) && !scan.isFollowedByNumber(to)) {
             return failure(from, to);
         }
         boolean unit = openNumber >= 0 && unitFrom[openNumber] < 0 && !label.isOpen() && !colon && isUnit(from, to);
@@ -172,7 +145,7 @@ final class LineTokens {
     /** A known unit or letters glued to a number; a letter with digits on both sides is a label: {@code A41B319}. */
     private boolean isUnit(int from, int to) {
         boolean glued = from > 0 && Ascii.isDigit(line[from - 1]);
-        boolean between = glued && to < length && startsNumber(to);
+        boolean between = glued && to < length && scan.startsNumber(to);
         return BoardWords.isUnit(line, from, to) ? !between || to - from > 1 : glued && !between;
     }
 
@@ -205,7 +178,7 @@ final class LineTokens {
         if (count == LineShape.MOST_SLOTS) {
             return false;
         }
-        double number = hole ? 0 : parsed(from, to);
+        double number = hole ? 0 : scan.parsed(from, to);
         boolean absent = hole || !Double.isFinite(number);
         value[count] = absent ? 0 : number;
         missing[count] = absent;
@@ -236,10 +209,6 @@ final class LineTokens {
         label.drop();
     }
 
-    private double parsed(int from, int to) {
-        return isHex(from) ? Decimal.parseHex(line, from + 2, to) : Decimal.parse(line, from, to);
-    }
-
     /**
      * Text left over after a field's last number is its unit; a label that ended with a colon goes on to the next
      * field; one that text or a stroke follows has a missing number.
@@ -257,114 +226,6 @@ final class LineTokens {
         }
         openNumber = -1;
         return room;
-    }
-
-    private boolean startsNumber(int at) {
-        byte b = line[at];
-        if (Ascii.isDigit(b)) {
-            return true;
-        }
-        boolean glued = at > 0 && (Ascii.isDigit(line[at - 1]) || Ascii.isLetter(line[at - 1]));
-        if (b == '.') {
-            return at + 1 < length && Ascii.isDigit(line[at + 1]);
-        }
-        if (b != '-' && b != '+') {
-            return false;
-        }
-        int next = at + 1 < length && line[at + 1] == '.' ? at + 2 : at + 1;
-        return next < length && Ascii.isDigit(line[next]) && !(glued && Ascii.isDigit(line[at - 1]));
-    }
-
-    private int endOfNumber(int from) {
-        if (isHex(from)) {
-            int at = from + 2;
-            while (at < length && Ascii.isHexDigit(line[at])) {
-                at++;
-            }
-            return at;
-        }
-        int at = from;
-        if (line[at] == '-' || line[at] == '+') {
-            at++;
-        }
-        at = endOfDigits(at);
-        if (at < length && isPoint(at)) {
-            at = endOfDigits(at + 1);
-        }
-        if (at < length && (line[at] == 'e' || line[at] == 'E')) {
-            int exponent = at + 1 < length && (line[at + 1] == '-' || line[at + 1] == '+') ? at + 2 : at + 1;
-            if (exponent < length && Ascii.isDigit(line[exponent])) {
-                at = endOfDigits(exponent);
-            }
-        }
-        return at;
-    }
-
-    private boolean isHex(int from) {
-        return from + 2 < length
-                && line[from] == '0'
-                && Ascii.lower(line[from + 1]) == 'x'
-                && Ascii.isHexDigit(line[from + 2]);
-    }
-
-    /** Where a time like {@code 12:03:11} or {@code 12:03:11.250} ends; where it began when it is none. */
-    private int endOfClock(int from) {
-        int at = from;
-        for (int part = 0; part < 3; part++) {
-            int end = endOfDigits(at);
-            boolean two = end - at == 2 || (part == 0 && end - at == 1);
-            boolean colon = end < length && line[end] == ':';
-            if (!two || (part < 2 && !colon)) {
-                return from;
-            }
-            at = part < 2 ? end + 1 : end;
-        }
-        if (at < length && line[at] == ':') {
-            return from;
-        }
-        return at + 1 < length && line[at] == '.' && Ascii.isDigit(line[at + 1]) ? endOfDigits(at + 1) : at;
-    }
-
-    private boolean isPoint(int at) {
-        return line[at] == '.' || (decimalComma && line[at] == ',' && at + 1 < length && Ascii.isDigit(line[at + 1]));
-    }
-
-    private int endOfDigits(int from) {
-        int at = from;
-        while (at < length && Ascii.isDigit(line[at])) {
-            at++;
-        }
-        return at;
-    }
-
-    private int endOfBlanks(int from) {
-        int at = from;
-        while (at < length && line[at] == ' ') {
-            at++;
-        }
-        return at;
-    }
-
-    private boolean isFollowedByColon(int from) {
-        int at = endOfBlanks(from);
-        if (at < length && line[at] == '"') {
-            at = endOfBlanks(at + 1);
-        }
-        return at < length && line[at] != separator && (line[at] == ':' || line[at] == '=');
-    }
-
-    private boolean isFollowedByNumber(int from) {
-        int at = endOfBlanks(from);
-        return at < length && startsNumber(at);
-    }
-
-    private boolean restIsBlank(int from) {
-        for (int at = from; at < length; at++) {
-            if (!Ascii.isBlank(line[at])) {
-                return false;
-            }
-        }
-        return true;
     }
 
     int count() {

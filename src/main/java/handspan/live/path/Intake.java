@@ -1,5 +1,6 @@
 package handspan.live.path;
 
+import handspan.instrument.line.BoardRemark;
 import handspan.instrument.line.ChangeWatch;
 import handspan.instrument.line.CommaRule;
 import handspan.instrument.line.Learning;
@@ -77,8 +78,7 @@ public final class Intake {
     private long byteCount;
     private final byte[] latest = new byte[LineSplitter.LONGEST];
     private int latestLength;
-    private final byte[] remark = new byte[LineSplitter.LONGEST];
-    private int remarkLength;
+    private final BoardRemark remark = new BoardRemark();
 
     /**
      * An intake.
@@ -117,7 +117,7 @@ public final class Intake {
         splitter.restart();
         dates.restart();
         settling = SETTLING_READINGS;
-        remarkLength = 0;
+        remark.clear();
     }
 
     /** Takes bytes as they came. */
@@ -147,6 +147,8 @@ public final class Intake {
             read(known, bytes, length, nowNanos, evenNanos);
             return;
         }
+        // what is said before the first numbers is shown at once: nothing may follow it
+        remark.offer(bytes, length);
         learnDates[learnCount] = evenNanos;
         learnTimes[learnCount++] = nowNanos;
         boolean enough = learner.offer(bytes, length);
@@ -168,13 +170,7 @@ public final class Intake {
         } else if (learning instanceof Learning.Ambiguous either) {
             shapes.ambiguous(either);
         } else {
-            seen.forEach(line -> {
-                Rejection reason = learner.reason(line);
-                rejections.count(reason);
-                if (reason == Rejection.NO_NUMBER) {
-                    keepRemark(line, line.length);
-                }
-            });
+            seen.forEach(line -> rejections.count(learner.reason(line)));
         }
         learner = new ShapeLearner(comma);
         learnCount = 0;
@@ -187,9 +183,10 @@ public final class Intake {
         }
         if (known.lacksNumber()) {
             if (known.isNews()) {
-                keepRemark(bytes, length);
+                remark.offer(bytes, length);
             }
         } else if (known.rejectedLast()) {
+            remark.offer(bytes, length);
             Learning other = change.onMisfit(bytes, length, known.shape());
             if (other instanceof Learning.Learned learned) {
                 reader = new LineReader(learned.shape(), rejections);
@@ -212,14 +209,6 @@ public final class Intake {
             return;
         }
         readings.accept(reading);
-    }
-
-    private void keepRemark(byte[] bytes, int length) {
-        if (!LineText.hasWord(bytes, length)) {
-            return;
-        }
-        System.arraycopy(bytes, 0, remark, 0, length);
-        remarkLength = length;
     }
 
     /** The shape in use; null while learning. */
@@ -254,7 +243,11 @@ public final class Intake {
 
     /** What lines say as text. */
     public LineNews news() {
-        return new LineNews(text(latest, latestLength), text(remark, remarkLength), garbled01(), meter.sinceLineEnd());
+        return new LineNews(
+                text(latest, latestLength),
+                text(remark.bytes(), remark.bytes().length),
+                garbled01(),
+                meter.sinceLineEnd());
     }
 
     /** Printable characters only: a terminal that shows it must not obey it. */

@@ -228,13 +228,28 @@ class ChangedBoardTest {
     void aLineDrawnBetweenReadingsDoesNotHideWhatTheBoardSaid() {
         Engine engine = engine(null);
         engine.onCommand(new Command.Watch(), now);
-        lines(engine, 2, "\n", i -> "Failed to boot sensor");
+        lines(engine, 2, "\n", i -> "Booting the sensor");
         lines(engine, 300, "\n", i -> new String[] {"d: " + hand(i), "l: " + i % 9, "= = = ="}[i % 3]);
-        assertEquals("Failed to boot sensor", engine.snapshot().text().remark());
+        assertEquals("Booting the sensor", engine.snapshot().text().remark());
         lines(engine, 30, "\n", i -> i % 10 == 4 ? "Low light" : new String[] {"d: 5", "l: 6"}[i % 2]);
         assertEquals("Low light", engine.snapshot().text().remark());
         assertEquals(
                 "2 numbers with labels in 2 lines: d, l", latestShape(heard).orElseThrow());
+    }
+
+    /** It names the fault, others follow it, and then there is silence. */
+    @Test
+    void whatTellsOfAFailureStaysAndIsShownAtOnce() {
+        Engine engine = engine(null);
+        engine.onCommand(new Command.Watch(), now);
+        lines(engine, 1, "\n", i -> "tail");
+        lines(engine, 1, "\n", i -> "Starting up");
+        assertEquals("Starting up", engine.snapshot().text().remark());
+        lines(engine, 1, "\n", i -> "Sensor 0x29 not found");
+        lines(engine, 1, "\n", i -> "ready");
+        assertEquals("Sensor 0x29 not found", engine.snapshot().text().remark());
+        lines(engine, 60, "\n", i -> written("H,L", i));
+        assertEquals("Sensor 0x29 not found", engine.snapshot().text().remark());
     }
 
     @Test
