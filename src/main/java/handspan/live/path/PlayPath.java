@@ -8,6 +8,7 @@ import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
+import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.budget.PitchSmoothing;
 import handspan.room.budget.StepsBudget;
@@ -31,6 +32,9 @@ import org.jspecify.annotations.Nullable;
 public final class PlayPath {
     /** How long sound takes to go when it is closed, whatever the player chose for a hand that leaves. */
     private static final long SHORT_NANOS = Nanos.ofMs(Leaving.SHORT_MS);
+
+    /** Place of a level hand over a light cell, from covered to open, under which it is certainly there. */
+    private static final double LIGHT_TAKEN01 = 0.7;
 
     private final HandTracker pitchHand;
     private final @Nullable HandTracker levelHand;
@@ -131,13 +135,22 @@ public final class PlayPath {
     /** A pitch sensor that measures again has to agree with itself before it sounds. */
     private void watchSensors(Reading reading) {
         boolean wasFrozen = pitchTrouble.isFrozen();
-        pitchTrouble.onReading(reading);
+        pitchTrouble.onReading(reading, levelHandIsThere(reading.timeNanos()));
         if (levelTrouble != null) {
-            levelTrouble.onReading(reading);
+            levelTrouble.onReading(reading, false);
         }
         if (wasFrozen && !pitchTrouble.isFrozen()) {
             pitchHand.onLost();
         }
+    }
+
+    /** A light cell reads with and without a hand: there it is only where it takes much of the light. */
+    private boolean levelHandIsThere(long timeNanos) {
+        if (levelHand == null || !levelHand.isPlaying() || !levelGlide.hasPosition()) {
+            return false;
+        }
+        HandSetup setup = levelHand.setup();
+        return !setup.scaledTravel() || setup.zone().place(levelGlide.at(timeNanos)) < LIGHT_TAKEN01;
     }
 
     private void onLevelReading(Reading reading) {

@@ -14,13 +14,18 @@ final class SensorTrouble {
     /** Shorter gaps are dropouts. */
     private static final long MISSING_NANOS = 2 * Nanos.PER_SECOND;
 
-    private final HandRole hand;
+    /** A hand that was taken out of the beam for longer, while the other one plays, would be put back. */
+    private static final long NOTHING_NANOS = 3 * Nanos.PER_SECOND;
+
+    private final String channel;
     private final int slot;
     private final Sensor sensor;
     private final boolean alwaysReads;
     private final FreezeWatch freeze;
     private long toldNanos;
     private long readNanos;
+    private long nothingNanos;
+    private double nothing = Double.NaN;
     private boolean any;
     private String words = "";
 
@@ -30,19 +35,25 @@ final class SensorTrouble {
      * @param alwaysReads whether the sensor gives a number without a hand, too, as light cells do
      */
     SensorTrouble(HandRole hand, int slot, Sensor sensor, boolean alwaysReads, FreezeWatch freeze) {
-        this.hand = hand;
+        this.channel = hand.word() + " channel";
         this.slot = slot;
         this.sensor = sensor;
         this.alwaysReads = alwaysReads;
         this.freeze = freeze;
     }
 
-    void onReading(Reading reading) {
+    /**
+     * A line came.
+     *
+     * @param otherPlays whether the other hand is certainly there, so that this one should be
+     */
+    void onReading(Reading reading, boolean otherPlays) {
         long now = reading.timeNanos();
         if (!any) {
             any = true;
             toldNanos = now;
             readNanos = now;
+            nothingNanos = now;
         }
         boolean reads = reading.has(slot) && sensor.hasReading(reading.value(slot));
         if (reading.tells(slot)) {
@@ -50,11 +61,15 @@ final class SensorTrouble {
             freeze.onReading(reads ? reading.value(slot) : Double.NaN, now);
         }
         readNanos = reads ? now : readNanos;
+        double given = reading.has(slot) ? reading.value(slot) : Double.NaN;
+        if (reads || !otherPlays || Double.compare(given, nothing) != 0) {
+            nothingNanos = now;
+        }
+        nothing = given;
         words = words(now);
     }
 
     private String words(long now) {
-        String channel = hand.word() + " channel";
         if (freeze.isFrozen()) {
             return "the " + channel + " has given " + Figures.text(freeze.value(), decimals(freeze.value())) + " for "
                     + Figures.text(freeze.seconds(), 0)
@@ -67,6 +82,11 @@ final class SensorTrouble {
         if (alwaysReads && now - readNanos >= MISSING_NANOS) {
             return "the " + channel + " gives no number that can be a reading, while lines still come: look at that"
                     + " sensor's wires";
+        }
+        if (now - nothingNanos >= NOTHING_NANOS) {
+            String number = Double.isNaN(nothing) ? "no number" : Figures.text(nothing, decimals(nothing)) + " only";
+            return "the " + channel + " gives " + number + ", which is no reading, while the other hand plays: is the"
+                    + " hand over its sensor? If it is, take the sensor's power away for a moment";
         }
         return "";
     }
