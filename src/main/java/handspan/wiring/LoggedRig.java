@@ -3,6 +3,7 @@ package handspan.wiring;
 import handspan.instrument.line.Rejection;
 import handspan.live.session.Command;
 import handspan.live.session.Event;
+import handspan.live.session.LinkFacts;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Nanos;
 import java.util.Map;
@@ -92,6 +93,11 @@ final class LoggedRig implements Rig {
     @Override
     public int recordedBaud() {
         return rig.recordedBaud();
+    }
+
+    @Override
+    public LinkFacts facts() {
+        return rig.facts();
     }
 
     @Override

@@ -3,6 +3,7 @@ package handspan.wiring;
 import handspan.live.session.ActivityView;
 import handspan.live.session.Command;
 import handspan.live.session.Engine;
+import handspan.live.session.LinkFacts;
 import handspan.live.session.Replay;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Nanos;
@@ -78,6 +79,11 @@ final class ReplayRig implements Rig {
     @Override
     public int recordedBaud() {
         return take == null ? 0 : take.baud();
+    }
+
+    @Override
+    public LinkFacts facts() {
+        return LinkFacts.NONE;
     }
 
     @Override

@@ -35,9 +35,7 @@ public interface Rig extends AutoCloseable {
     int recordedBaud();
 
     /** What is known of the link to a board; {@link LinkFacts#NONE} for recordings and simulations. */
-    default LinkFacts facts() {
-        return LinkFacts.NONE;
-    }
+    LinkFacts facts();
 
     /** Fades, says "silence" to every target, lets go of all. */
     @Override

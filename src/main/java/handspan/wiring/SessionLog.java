@@ -124,6 +124,16 @@ public final class SessionLog {
             return open.light().words();
         } else if (event.what() instanceof Event.Hint hint) {
             return "hint: " + hint.words();
+        } else if (event.what() instanceof Event.LinkDoubt doubt) {
+            return doubt.words();
+        } else if (event.what() instanceof Event.Sensor sensor) {
+            return sensor.trouble().isEmpty() ? "the sensors give readings again" : sensor.trouble();
+        } else if (event.what() instanceof Event.BoardChanged changed) {
+            return changed.words();
+        } else if (event.what() instanceof Event.Ambiguous ambiguous) {
+            return "asked: " + ambiguous.either().question();
+        } else if (event.what() instanceof Event.Captured captured) {
+            return "captured " + captured.step().id();
         } else if (event.what() instanceof Event.Refused refused) {
             return "refused: " + refused.reason();
         } else if (event.what() instanceof Event.Failed failed) {

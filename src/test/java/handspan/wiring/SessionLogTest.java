@@ -4,12 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import handspan.instrument.sensor.PortIdentity;
 import handspan.live.session.Command;
+import handspan.live.session.LinkFacts;
+import handspan.live.session.Snapshot;
 import java.io.IOException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,5 +89,39 @@ class SessionLogTest {
         SessionLog log = new SessionLog(folder.resolve("state"), "scales");
         log.end(0);
         assertFalse(Files.exists(log.file()));
+    }
+
+    /** What a rig knows, the one that is written down knows too: every question that can be put to it. */
+    @Test
+    void aRigThatIsWrittenDownAnswersAsItself() throws Exception {
+        SourceOptions options = new SourceOptions(115_200, OptionalDouble.empty(), 1, false);
+        Snapshot snapshot;
+        try (Rig plain = Rigs.open(Source.parse("sim:hall"), options, null, List.of(), null)) {
+            snapshot = plain.snapshot();
+        }
+        PortIdentity board = new PortIdentity(0x1234, 0x5678, "A1", "1-2");
+        Map<String, Object> answers = Map.of(
+                "snapshot",
+                snapshot,
+                "follow",
+                snapshot,
+                "simulation",
+                Optional.empty(),
+                "remark",
+                "cut short",
+                "recordedBaud",
+                19_200,
+                "facts",
+                new LinkFacts("/dev/ttyTEST", 57_600, board, "found by trying"));
+        Rig told = (Rig) Proxy.newProxyInstance(
+                Rig.class.getClassLoader(),
+                new Class<?>[] {Rig.class},
+                (proxy, method, arguments) -> answers.get(method.getName()));
+        Rig logged = new SessionLog(folder.resolve("asked"), "watch").following(told, "board");
+        for (Method method : Rig.class.getMethods()) {
+            if (method.getParameterCount() == 0 && method.getReturnType() != void.class) {
+                assertEquals(answers.get(method.getName()), method.invoke(logged), method.getName());
+            }
+        }
     }
 }
