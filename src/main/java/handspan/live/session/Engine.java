@@ -176,6 +176,7 @@ public final class Engine {
 
             @Override
             public void fits(byte[] line, int length) {
+                question = "";
                 doubts.onFit(line, length, nowNanos);
             }
 
