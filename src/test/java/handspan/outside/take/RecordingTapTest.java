@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.Waits;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -70,13 +68,13 @@ class RecordingTapTest {
 
     @Test
     void whatIsCountedAsWrittenIsThereAndTheFileIsClosedAtOnce() throws IOException {
-        Brim disk = new Brim(10_007);
+        FullDisk disk = new FullDisk(10_007);
         try (RecordingTap tap = new RecordingTap(new TakeWriter(disk, TakeHeader.unknown()))) {
             lines(tap, 0, 3_000);
             Waits.until(() -> !tap.trouble().isEmpty());
-            assertEquals("recording stopped: no room", tap.trouble());
-            assertTrue(disk.closed);
-            Path file = Files.write(folder.resolve("brim.take"), disk.stored.toByteArray());
+            assertEquals("recording stopped: no space left", tap.trouble());
+            assertEquals(1, disk.closings());
+            Path file = Files.write(folder.resolve("brim.take"), disk.stored());
             // a stream doesn't tell how much of its last write it took: those lines are there, but not counted
             long there = read(file).size();
             assertTrue(tap.written() <= there && tap.written() > there - 51, tap.written() + " of " + there);
@@ -96,37 +94,6 @@ class RecordingTapTest {
             assertTrue(tap.trouble().contains("write lines in the order they came"), tap.trouble());
             assertEquals(List.of("line 100", "line 101", "line 150"), read(file));
             assertEquals(3, tap.written());
-        }
-    }
-
-    /** Takes so many bytes and no more. */
-    private static final class Brim extends OutputStream {
-        private final ByteArrayOutputStream stored = new ByteArrayOutputStream();
-        private int room;
-        private volatile boolean closed;
-
-        Brim(int room) {
-            this.room = room;
-        }
-
-        @Override
-        public void write(int b) throws IOException {
-            write(new byte[] {(byte) b}, 0, 1);
-        }
-
-        @Override
-        public void write(byte[] bytes, int from, int length) throws IOException {
-            int fits = Math.min(room, length);
-            stored.write(bytes, from, fits);
-            room -= fits;
-            if (fits < length) {
-                throw new IOException("No room");
-            }
-        }
-
-        @Override
-        public void close() {
-            closed = true;
         }
     }
 }

@@ -160,8 +160,8 @@ class TakeWriterTest {
         assertThrows(IOException.class, writer::flush);
         writer.close();
         writer.close();
-        assertEquals(1, disk.closed);
-        byte[] stored = disk.stored.toByteArray();
+        assertEquals(1, disk.closings());
+        byte[] stored = disk.stored();
         assertEquals(roomBytes, stored.length);
 
         Path file = Files.write(folder.resolve("full.take"), stored);
@@ -178,37 +178,5 @@ class TakeWriterTest {
     private static void line(TakeWriter writer, String text, long micros) throws IOException {
         byte[] bytes = text.getBytes(ISO_8859_1);
         writer.line(bytes, bytes.length, micros);
-    }
-
-    /** Takes so many bytes, the last write in part, as a disk does; later there is room again. */
-    private static final class FullDisk extends OutputStream {
-        private final ByteArrayOutputStream stored = new ByteArrayOutputStream();
-        private int room;
-        private int closed;
-
-        FullDisk(int room) {
-            this.room = room;
-        }
-
-        @Override
-        public void write(int b) throws IOException {
-            write(new byte[] {(byte) b}, 0, 1);
-        }
-
-        @Override
-        public void write(byte[] bytes, int from, int length) throws IOException {
-            int fits = Math.min(room, length);
-            stored.write(bytes, from, fits);
-            room -= fits;
-            if (fits < length) {
-                room = 1 << 20;
-                throw new IOException("no space left");
-            }
-        }
-
-        @Override
-        public void close() {
-            closed++;
-        }
     }
 }
