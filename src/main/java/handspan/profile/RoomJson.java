@@ -54,6 +54,17 @@ public final class RoomJson {
                     "level.fit",
                     "levelCurve.onLeaving",
                     "levelCurve.fadeMs",
+                    "send.bundled",
+                    "send.latencyMs",
+                    "send.midi",
+                    "send.lines.channel",
+                    "send.lines.types",
+                    "send.lines.from",
+                    "send.lines.to",
+                    "send.lines.clip",
+                    "send.lines.onChange",
+                    "send.lines.mostPerS",
+                    "send.lines.deadBand",
                     "tunings.temperament",
                     "tunings.scale.steps",
                     "tunings.scale.stepsCents",
@@ -90,8 +101,8 @@ public final class RoomJson {
         tree.set("holds", HandJson.holdsTree(room.holds()));
         ArrayNode tunings = tree.putArray("tunings");
         profile.tunings().forEach(tuning -> tunings.add(TuningJson.tree(tuning)));
-        tree.set("levelCurve", SoundJson.levelTree(profile.level()));
-        tree.set("send", SoundJson.sendTree(profile.send()));
+        tree.set("levelCurve", LevelJson.tree(profile.level()));
+        tree.set("send", SendJson.tree(profile.send()));
         return tree;
     }
 
@@ -112,8 +123,8 @@ public final class RoomJson {
         for (JsonFields tuning : fields.objects("tunings")) {
             tunings.add(TuningJson.read(tuning));
         }
-        LevelCurve level = SoundJson.level(fields.object("levelCurve"));
-        SendPlan send = SoundJson.send(fields.object("send"));
+        LevelCurve level = LevelJson.read(fields.object("levelCurve"));
+        SendPlan send = SendJson.read(fields.object("send"));
         return fields.made("tunings", () -> new RoomProfile(room, tunings, level, send));
     }
 

@@ -285,7 +285,7 @@ class RoomJsonTest {
     }
 
     @ParameterizedTest
-    @MethodSource("handspan.profile.WrongValues#outOfRangeByRuler")
+    @MethodSource({"handspan.profile.WrongValues#outOfRangeByRuler", "handspan.profile.WrongValues#outOfOrderByRuler"})
     void soIsAWrongValueInAFitOrAHold(String pointer, String value, String allowed) throws IOException {
         assertNamed(JsonText.bytes(WrongValues.byRulerWith(pointer, value)), pointer, allowed);
     }

@@ -10,10 +10,14 @@ import handspan.instrument.sensor.NoReadings;
 import handspan.instrument.sensor.PortIdentity;
 import handspan.music.level.Leaving;
 import handspan.music.level.LevelCurve;
+import handspan.music.send.MidiForm;
+import handspan.music.send.Packing;
+import handspan.music.send.Scaling;
 import handspan.music.send.SendLine;
 import handspan.music.send.SendPlan;
 import handspan.music.send.SendTarget;
 import handspan.music.send.SendValue;
+import handspan.music.send.Sparing;
 import handspan.music.tuning.Direction;
 import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.JustIntonation;
@@ -168,10 +172,29 @@ final class SampleRooms {
         Room room = new Room(
                 name, "2026-03-14T19:30:00Z", instrument, Air.USUAL, 50, pitch, null, holds, new Aim(7.25, 10));
         return new RoomProfile(
-                room,
-                List.of(Tuning.usual().withWarp(-1.25)),
-                LevelCurve.USUAL.with(new Leaving(true, 250)),
-                new SendPlan(List.of(), List.of()));
+                room, List.of(Tuning.usual().withWarp(-1.25)), LevelCurve.USUAL.with(new Leaving(true, 250)), fitted());
+    }
+
+    /** All that can be said of what is sent. */
+    private static SendPlan fitted() {
+        SendLine level = new SendLine(
+                SendValue.LEVEL,
+                "",
+                "/keys/{key}/level",
+                "i",
+                new Scaling(0, 0.5, 0, 127, true),
+                new Sparing(true, 60, 0.5),
+                true);
+        SendLine raw = SendLine.byDefault(SendValue.RAW, "2", "copper wing").turned(false);
+        List<SendTarget> targets = List.of(
+                SendTarget.parse("tcp-slip:stage:9000"),
+                SendTarget.parse("udp-multicast:[ff02::1]:9000"),
+                SendTarget.parse("midi:Blue Box"));
+        return new SendPlan(
+                List.of(level, raw),
+                targets,
+                Packing.USUAL.after(12.5),
+                new MidiForm(3, 48, MidiForm.Loudness.PRESSURE));
     }
 
     /** A law for infrared, and the part it is. */

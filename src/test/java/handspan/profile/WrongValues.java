@@ -78,7 +78,7 @@ final class WrongValues {
                 Arguments.of("/levelCurve/knee01", "0.51", "0..0.5"),
                 Arguments.of("/levelCurve/loudEnd", "\"left\"", "near, far"),
                 Arguments.of("/levelCurve/riseDbPerMs", "0", "above 0"),
-                Arguments.of("/send/targets/1", "\"127.0.0.1\"", "udp:HOST:PORT"),
+                Arguments.of("/send/targets/1", "\"127.0.0.1\"", "udp, udp-broadcast"),
                 Arguments.of("/send/lines/0/value", "\"colour\"", "pitch, note, degree, level, hand, place, state"),
                 Arguments.of("/send/lines/0/address", "\"pitch\"", "it must start with /"),
                 Arguments.of("/send/lines/0/address", "\"/a b\"", "character 3"),
@@ -105,6 +105,18 @@ final class WrongValues {
                 Arguments.of("/levelCurve/onLeaving", "\"hang\"", "fade, hold"),
                 Arguments.of("/levelCurve/fadeMs", "4.5", "5..2000"),
                 Arguments.of("/levelCurve/fadeMs", "2001", "5..2000"),
+                Arguments.of("/send/latencyMs", "-1", "0..10000"),
+                Arguments.of("/send/latencyMs", "10001", "0..10000"),
+                Arguments.of("/send/midi/channel", "17", "1..16"),
+                Arguments.of("/send/midi/bendSemitones", "0", "1..96"),
+                Arguments.of("/send/midi/loudness", "\"velocity\"", "expression, fine-expression, pressure"),
+                Arguments.of("/send/lines/0/types", "\"x\"", "one of i, f, s, h, d, T"),
+                Arguments.of("/send/lines/0/from", "[0]", "(two)"),
+                Arguments.of("/send/lines/0/to", "[0, 2e9]", "-1e9..1e9"),
+                Arguments.of("/send/lines/0/mostPerS", "0.5", "1..1000"),
+                Arguments.of("/send/lines/0/deadBand", "-1", "0 or more"),
+                Arguments.of("/send/lines/0/address", "\"/a/{pitch}\"", "{key}, {degree}, {octave}"),
+                Arguments.of("/send/lines/1/channel", "\"\"", "without a channel"),
                 Arguments.of("/tunings/0/warp", "3.1", "-3..3"),
                 Arguments.of("/tunings/0/quickness", "2.5", "-2 = steadier"));
     }
@@ -126,6 +138,13 @@ final class WrongValues {
                         "/level/response/points",
                         "[{\"physical\": 1, \"mm\": 2}, {\"physical\": 2, \"mm\": 2}]",
                         "must run one way"));
+    }
+
+    /** Rules between values of what is sent, in the file of a room that was calibrated by ruler. */
+    static Stream<Arguments> outOfOrderByRuler() {
+        return Stream.of(
+                Arguments.of("/send/lines/0/types", "\"ii\"", "one of i, f, s, h, d, T"),
+                Arguments.of("/send/lines/0/from", "[3, 3]", "two different values"));
     }
 
     /** Values at the very edge of what is allowed. */

@@ -14,6 +14,7 @@ package handspan.music.send;
  * @param pitchPlace01 place of the pitch hand in its zone
  * @param levelPlace01 place of the level hand in its zone
  * @param state what the instrument is doing
+ * @param channels what the channels that a plan sends said last
  */
 public record SoundFrame(
         long timeNanos,
@@ -26,10 +27,72 @@ public record SoundFrame(
         boolean hand,
         double pitchPlace01,
         double levelPlace01,
-        PlayState state) {
+        PlayState state,
+        ChannelValues channels) {
+    /** A frame of a plan that names no channel. */
+    public SoundFrame(
+            long timeNanos,
+            double pitchHz,
+            int key,
+            double centsFromKey,
+            int degree,
+            int octave,
+            double gain01,
+            boolean hand,
+            double pitchPlace01,
+            double levelPlace01,
+            PlayState state) {
+        this(
+                timeNanos,
+                pitchHz,
+                key,
+                centsFromKey,
+                degree,
+                octave,
+                gain01,
+                hand,
+                pitchPlace01,
+                levelPlace01,
+                state,
+                ChannelValues.NONE);
+    }
+
+    /** The same with values of channels. */
+    public SoundFrame with(ChannelValues values) {
+        return new SoundFrame(
+                timeNanos,
+                pitchHz,
+                key,
+                centsFromKey,
+                degree,
+                octave,
+                gain01,
+                hand,
+                pitchPlace01,
+                levelPlace01,
+                state,
+                values);
+    }
+
+    /** Whether it says that nothing sounds. */
+    public boolean isSilent() {
+        return !hand && gain01 == 0;
+    }
+
     /** The same pitch and places without a hand and without sound. */
     public SoundFrame silent(long atNanos, PlayState because) {
         return new SoundFrame(
-                atNanos, pitchHz, key, centsFromKey, degree, octave, 0, false, pitchPlace01, levelPlace01, because);
+                atNanos,
+                pitchHz,
+                key,
+                centsFromKey,
+                degree,
+                octave,
+                0,
+                false,
+                pitchPlace01,
+                levelPlace01,
+                because,
+                channels);
     }
 }

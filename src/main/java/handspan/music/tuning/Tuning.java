@@ -38,7 +38,7 @@ public record Tuning(
         if (name.isBlank()) {
             throw new IllegalArgumentException("tuning name '' (at least one character)");
         }
-        if (Math.abs(transpose) > MOST_TRANSPOSE) {
+        if (transpose < -MOST_TRANSPOSE || transpose > MOST_TRANSPOSE) {
             throw new IllegalArgumentException("transposition of " + transpose + " semitones (-48..48)");
         }
         if (!(Math.abs(trimCents) <= MOST_TRIM_CENTS)) {

@@ -1,5 +1,7 @@
 package handspan.number.units;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
@@ -25,5 +27,11 @@ public final class Figures {
     /** A share as a whole percentage, for example {@code 4.5 %}. */
     public static String percent(double share01) {
         return text(100 * share01, share01 < 0.1 ? 1 : 0) + " %";
+    }
+
+    /** A value with as few decimals as say it to a millionth: {@code 0.5}, {@code 127}. */
+    public static String shortest(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_EVEN);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

@@ -1,28 +1,21 @@
 package handspan.profile;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.music.level.Leaving;
 import handspan.music.level.LevelCurve;
-import handspan.music.send.SendLine;
-import handspan.music.send.SendPlan;
-import handspan.music.send.SendTarget;
-import handspan.music.send.SendValue;
-import java.util.ArrayList;
 import java.util.List;
 
-/** The level curve and what is sent, as JSON. */
-final class SoundJson {
+/** The level curve as JSON. */
+final class LevelJson {
     private static final Words<Boolean> LOUD_ENDS =
             Words.of("loud end", List.of(false, true), far -> far ? "far" : "near");
     private static final Words<Leaving> ON_LEAVING = Words.of(
             "choice for a hand that leaves", List.of(Leaving.USUAL, Leaving.USUAL.holding(true)), Leaving::word);
-    private static final Words<SendValue> VALUES = Words.of("value", List.of(SendValue.values()), SendValue::word);
 
-    private SoundJson() {}
+    private LevelJson() {}
 
-    static ObjectNode levelTree(LevelCurve level) {
+    static ObjectNode tree(LevelCurve level) {
         ObjectNode tree = JsonNodeFactory.instance
                 .objectNode()
                 .put("floorDb", level.floorDb())
@@ -40,7 +33,7 @@ final class SoundJson {
         return tree;
     }
 
-    static LevelCurve level(JsonFields fields) throws ProfileException {
+    static LevelCurve read(JsonFields fields) throws ProfileException {
         boolean loudFar = fields.text("loudEnd", LOUD_ENDS::meaning);
         // each value is tried with the others sound, so that the error names its own key
         double floorDb = fields.number("floorDb", given -> new LevelCurve(given, 0, 0, loudFar, 1));
@@ -55,29 +48,5 @@ final class SoundJson {
         Leaving usual = Leaving.USUAL;
         Leaving chosen = fields.has("onLeaving") ? fields.text("onLeaving", ON_LEAVING::meaning) : usual;
         return fields.has("fadeMs") ? chosen.fadingIn(fields.number("fadeMs", usual::fadingIn)) : chosen;
-    }
-
-    static ObjectNode sendTree(SendPlan plan) {
-        ObjectNode tree = JsonNodeFactory.instance.objectNode();
-        ArrayNode targets = tree.putArray("targets");
-        plan.targets().forEach(target -> targets.add(target.text()));
-        ArrayNode lines = tree.putArray("lines");
-        for (SendLine line : plan.lines()) {
-            lines.addObject()
-                    .put("value", line.value().word())
-                    .put("address", line.address())
-                    .put("on", line.on());
-        }
-        return tree;
-    }
-
-    static SendPlan send(JsonFields fields) throws ProfileException {
-        List<SendLine> lines = new ArrayList<>();
-        for (JsonFields line : fields.objects("lines")) {
-            SendValue value = line.text("value", VALUES::meaning);
-            boolean on = line.flag("on");
-            lines.add(line.text("address", given -> new SendLine(value, given, on)));
-        }
-        return new SendPlan(lines, fields.texts("targets", SendTarget::parse));
     }
 }
