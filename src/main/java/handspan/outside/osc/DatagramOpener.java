@@ -1,13 +1,16 @@
 package handspan.outside.osc;
 
-import handspan.music.send.SendTarget;
+import handspan.music.send.NetworkTarget;
+import handspan.music.send.NetworkTarget.Protocol;
 import java.io.IOException;
 import java.net.Inet6Address;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.StandardProtocolFamily;
+import java.net.StandardSocketOptions;
 import java.nio.channels.DatagramChannel;
 import java.nio.channels.WritableByteChannel;
+import java.util.Optional;
 
 /** How a target gets at its network. */
 @FunctionalInterface
@@ -19,14 +22,26 @@ interface DatagramOpener {
      * @throws java.net.UnknownHostException if the host's name is not known
      * @throws IOException if the network refuses otherwise
      */
-    WritableByteChannel open(SendTarget target) throws IOException;
+    WritableByteChannel open(NetworkTarget target) throws IOException;
 
     /** The real network. */
-    static WritableByteChannel connect(SendTarget target) throws IOException {
-        InetAddress address = InetAddress.getByName(target.host());
+    static WritableByteChannel connect(NetworkTarget target) throws IOException {
+        return HostAddresses.first(target, address -> connect(target, address));
+    }
+
+    private static WritableByteChannel connect(NetworkTarget target, InetAddress address) throws IOException {
+        Optional<String> misfit = target.misfit(address.isMulticastAddress(), Broadcasts.isOne(address));
+        if (misfit.isPresent()) {
+            throw new WrongWayException(misfit.get());
+        }
         DatagramChannel channel = DatagramChannel.open(familyOf(address));
         try {
             channel.configureBlocking(false);
+            if (target.protocol() == Protocol.UDP_BROADCAST) {
+                channel.setOption(StandardSocketOptions.SO_BROADCAST, true);
+            } else if (target.protocol() == Protocol.UDP_MULTICAST) {
+                Groups.prepare(channel, target);
+            }
             return channel.connect(new InetSocketAddress(address, target.port()));
         } catch (IOException | RuntimeException e) {
             channel.close();

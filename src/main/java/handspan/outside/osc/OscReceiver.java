@@ -1,12 +1,12 @@
 package handspan.outside.osc;
 
+import handspan.outside.osc.packet.OscPacket;
+import handspan.outside.osc.packet.OscPacketReader;
+import handspan.outside.osc.packet.ReceivedMessage;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.net.StandardSocketOptions;
 import java.nio.ByteBuffer;
-import java.nio.channels.ClosedChannelException;
-import java.nio.channels.DatagramChannel;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -16,19 +16,9 @@ import java.util.function.LongSupplier;
  * listener; closing ends it. Bytes that are no Open Sound Control are counted, never thrown.
  */
 public final class OscReceiver implements AutoCloseable {
-    /** Asked of the system, which may grant less: room for a burst while the thread waits for the processor. */
-    private static final int SOCKET_BUFFER_BYTES = 1 << 20;
-
-    private static final int DATAGRAM_MAX_BYTES = 65_535;
-    private static final long JOIN_MILLIS = 1_000;
-
-    private final DatagramChannel channel;
-    private final InetSocketAddress address;
-    private final LongSupplier clockNanos;
     private final Consumer<ReceivedMessage> listener;
     private final OscPacketReader reader = new OscPacketReader();
-    private final ByteBuffer buffer = ByteBuffer.allocateDirect(DATAGRAM_MAX_BYTES);
-    private final Thread thread;
+    private final UdpPackets source;
 
     private final AtomicLong packets = new AtomicLong();
     private final AtomicLong messages = new AtomicLong();
@@ -36,14 +26,10 @@ public final class OscReceiver implements AutoCloseable {
     private final AtomicLong malformed = new AtomicLong();
     private volatile String trouble = "";
 
-    private OscReceiver(DatagramChannel channel, LongSupplier clockNanos, Consumer<ReceivedMessage> listener)
+    private OscReceiver(InetAddress host, int port, LongSupplier clockNanos, Consumer<ReceivedMessage> listener)
             throws IOException {
-        this.channel = channel;
-        this.address = (InetSocketAddress) channel.getLocalAddress();
-        this.clockNanos = clockNanos;
         this.listener = listener;
-        this.thread = new Thread(this::receiveUntilClosed, "osc-receiver");
-        thread.setDaemon(true);
+        this.source = UdpPackets.open(host, port, clockNanos, this::onPacket);
     }
 
     /**
@@ -63,68 +49,28 @@ public final class OscReceiver implements AutoCloseable {
     public static OscReceiver open(
             InetAddress host, int port, LongSupplier clockNanos, Consumer<ReceivedMessage> listener)
             throws IOException {
-        if (port < 0 || port > 65_535) {
-            throw new IllegalArgumentException("port " + port + " (0..65535): 0 takes any that is free");
-        }
-        DatagramChannel channel = DatagramChannel.open(DatagramOpener.familyOf(host));
-        try {
-            channel.setOption(StandardSocketOptions.SO_RCVBUF, SOCKET_BUFFER_BYTES);
-            channel.bind(new InetSocketAddress(host, port));
-            OscReceiver receiver = new OscReceiver(channel, clockNanos, listener);
-            receiver.thread.start();
-            return receiver;
-        } catch (IOException e) {
-            channel.close();
-            throw new IOException(
-                    "udp port " + port + " at " + host.getHostAddress() + " can't be opened (" + e.getMessage()
-                            + "): close what listens there, or name another port",
-                    e);
-        }
+        return new OscReceiver(host, port, clockNanos, listener);
     }
 
     /** The port listened on. */
     public int port() {
-        return address.getPort();
+        return source.address().getPort();
     }
 
     /** What has happened so far; may be read by any thread. */
     public ReceiverStatus status() {
-        return new ReceiverStatus(packets.get(), messages.get(), discarded.get(), malformed.get(), trouble);
+        String latest = source.trouble().isEmpty() ? trouble : source.trouble();
+        return new ReceiverStatus(packets.get(), messages.get(), discarded.get(), malformed.get(), latest);
     }
 
     /** Ends listening; returns when the thread has ended, after a second at the latest. */
     @Override
     public void close() {
-        try {
-            channel.close();
-        } catch (IOException e) {
-            trouble = "closing: " + e.getMessage();
-        }
-        if (Thread.currentThread() != thread) {
-            try {
-                thread.join(JOIN_MILLIS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
+        source.close();
     }
 
-    private void receiveUntilClosed() {
-        try {
-            while (true) {
-                buffer.clear();
-                channel.receive(buffer);
-                long timeNanos = clockNanos.getAsLong();
-                onPacket(reader.read(buffer.flip(), timeNanos));
-            }
-        } catch (ClosedChannelException e) {
-            // closed on purpose: the only way this thread ends well
-        } catch (IOException e) {
-            trouble = "receiving has ended: " + e.getMessage();
-        }
-    }
-
-    private void onPacket(OscPacket packet) {
+    private void onPacket(ByteBuffer bytes, InetSocketAddress sender, long timeNanos) {
+        OscPacket packet = reader.read(bytes, timeNanos);
         packets.incrementAndGet();
         discarded.addAndGet(packet.discarded());
         if (packet.malformed()) {

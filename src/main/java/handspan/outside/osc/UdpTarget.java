@@ -2,14 +2,13 @@ package handspan.outside.osc;
 
 import handspan.live.path.FrameTarget;
 import handspan.live.path.TargetStatus;
-import handspan.music.send.SendLine;
-import handspan.music.send.SendTarget;
+import handspan.music.send.NetworkTarget;
 import handspan.music.send.SoundFrame;
 import java.io.IOException;
 import java.net.PortUnreachableException;
 import java.net.UnknownHostException;
+import java.nio.ByteBuffer;
 import java.nio.channels.WritableByteChannel;
-import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
@@ -23,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * host's name up, which may take seconds, and belong to any other thread. {@link #status} may be called by all.
  */
 public final class UdpTarget implements FrameTarget {
-    private final SendTarget target;
+    private final NetworkTarget target;
     private final String refusedTrouble;
     private final OscEncoder encoder;
     private final DatagramOpener opener;
@@ -47,38 +46,37 @@ public final class UdpTarget implements FrameTarget {
     private volatile String sendingTrouble = "";
 
     /** Made by the factories; not opened yet. */
-    private UdpTarget(SendTarget target, List<SendLine> lines, DatagramOpener opener) {
+    private UdpTarget(NetworkTarget target, OscEncoder encoder, DatagramOpener opener) {
         this.target = target;
-        this.refusedTrouble = "nobody listens at " + target.text() + ": start the sound patch or name its port";
-        this.encoder = new OscEncoder(lines);
+        this.refusedTrouble = TargetWords.nobodyListens(target);
+        this.encoder = encoder;
         this.opener = opener;
-        this.openingTrouble = "looking up " + target.host() + " for " + target.text();
+        this.openingTrouble = TargetWords.lookingUp(target);
     }
 
     /**
      * Looks the host up and connects. A host that is not known or can't be reached is no exception but a target in
      * trouble: it counts every frame as dropped until {@link #reopen} finds it.
      *
-     * @param lines what each frame carries
-     * @throws IllegalArgumentException if the lines don't fit into a datagram
+     * @param encoder what each frame carries; this target's own
      */
-    public static UdpTarget open(SendTarget target, List<SendLine> lines) {
-        return open(target, lines, DatagramOpener::connect);
+    public static UdpTarget open(NetworkTarget target, OscEncoder encoder) {
+        return open(target, encoder, DatagramOpener::connect);
     }
 
-    static UdpTarget open(SendTarget target, List<SendLine> lines, DatagramOpener opener) {
-        UdpTarget udp = later(target, lines, opener);
+    static UdpTarget open(NetworkTarget target, OscEncoder encoder, DatagramOpener opener) {
+        UdpTarget udp = later(target, encoder, opener);
         udp.reopen();
         return udp;
     }
 
     /** A target that {@link #reopen} has to look up; until then every frame is dropped. Returns at once. */
-    public static UdpTarget later(SendTarget target, List<SendLine> lines) {
-        return later(target, lines, DatagramOpener::connect);
+    public static UdpTarget later(NetworkTarget target, OscEncoder encoder) {
+        return later(target, encoder, DatagramOpener::connect);
     }
 
-    static UdpTarget later(SendTarget target, List<SendLine> lines, DatagramOpener opener) {
-        return new UdpTarget(target, lines, opener);
+    static UdpTarget later(NetworkTarget target, OscEncoder encoder, DatagramOpener opener) {
+        return new UdpTarget(target, encoder, opener);
     }
 
     /**
@@ -109,10 +107,11 @@ public final class UdpTarget implements FrameTarget {
             }
             return true;
         } catch (UnknownHostException e) {
-            openingTrouble = "host '" + target.host()
-                    + "' is not known: check how it is written and that the network is up, or give its number";
+            openingTrouble = TargetWords.unknownHost(target);
+        } catch (WrongWayException e) {
+            openingTrouble = TargetWords.plain(e);
         } catch (IOException | RuntimeException e) {
-            openingTrouble = target.text() + " can't be opened (" + words(e) + "): check the network";
+            openingTrouble = TargetWords.cannotOpen(target, e);
         }
         return false;
     }
@@ -120,27 +119,28 @@ public final class UdpTarget implements FrameTarget {
     @Override
     public void send(SoundFrame frame, boolean withState) {
         takeFresh();
-        if (encoder.hasMessages(withState)) {
-            if (channel == null) {
-                count(dropped);
-            } else {
-                send(channel, frame, withState);
-            }
+        encoder.begin(frame, withState);
+        for (ByteBuffer packet = encoder.next(); packet != null; packet = encoder.next()) {
+            send(packet, frame.timeNanos());
         }
         if (!sendingTrouble.equals(sending.words())) {
             sendingTrouble = sending.words();
         }
     }
 
-    private void send(WritableByteChannel out, SoundFrame frame, boolean withState) {
-        long timeNanos = frame.timeNanos();
+    private void send(ByteBuffer packet, long timeNanos) {
+        WritableByteChannel out = channel;
+        if (out == null) {
+            count(dropped);
+            return;
+        }
         try {
-            if (out.write(encoder.bundle(frame, OscTimeTag.IMMEDIATELY, withState)) > 0) {
+            if (out.write(packet) > 0) {
                 count(sent);
                 sending.onSuccess(timeNanos);
             } else {
                 count(dropped);
-                sending.onFailure(timeNanos, "the network is too slow for " + target.text() + ": frames are left out");
+                sending.onFailure(timeNanos, TargetWords.tooSlow(target));
             }
         } catch (PortUnreachableException e) {
             count(refused);
@@ -148,7 +148,7 @@ public final class UdpTarget implements FrameTarget {
         } catch (IOException | RuntimeException e) {
             // whatever a network does, the other targets of this path must get their frame
             count(dropped);
-            sending.onFailure(timeNanos, target.text() + " can't be reached (" + words(e) + "): check the network");
+            sending.onFailure(timeNanos, TargetWords.cannotReach(target, e));
         }
     }
 
@@ -179,11 +179,6 @@ public final class UdpTarget implements FrameTarget {
     /** One writer, so no exchange is needed. */
     private static void count(AtomicLong counter) {
         counter.lazySet(counter.getPlain() + 1);
-    }
-
-    private static String words(Exception e) {
-        String message = e.getMessage();
-        return message == null ? e.getClass().getSimpleName() : message;
     }
 
     private static void closeQuietly(@Nullable WritableByteChannel channel) {

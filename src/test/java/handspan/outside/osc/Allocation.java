@@ -5,13 +5,13 @@ import java.lang.management.ManagementFactory;
 import java.util.function.IntConsumer;
 
 /** Counts the bytes a piece of code takes from the heap. */
-final class Allocation {
+public final class Allocation {
     private static final int WARM_UP_RUNS = 20_000;
 
     private Allocation() {}
 
     /** Bytes the calling thread allocates in {@code runs} runs, after some that don't count. */
-    static long bytesOf(int runs, IntConsumer code) {
+    public static long bytesOf(int runs, IntConsumer code) {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long self = Thread.currentThread().getId();
         for (int i = 0; i < WARM_UP_RUNS; i++) {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.Waits;
-import handspan.music.send.SendTarget;
+import handspan.music.send.NetworkTarget;
 import java.io.IOException;
 import java.net.ConnectException;
 import java.net.PortUnreachableException;
@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** On a network that fails when told to. */
 class UdpTargetFaultTest {
-    private static final SendTarget TARGET = SendTarget.parse("udp:stage:9000");
+    private static final NetworkTarget TARGET = new NetworkTarget(NetworkTarget.Protocol.UDP, "stage", 9000);
     private static final long FRAME_NANOS = 100_000_000;
 
     private final Deque<Exception> openingFaults = new ArrayDeque<>();
@@ -34,10 +34,10 @@ class UdpTargetFaultTest {
 
     UdpTargetFaultTest() {
         openingFaults.add(new UnknownHostException("stage"));
-        target = UdpTarget.open(TARGET, Frames.ALL_LINES, this::open);
+        target = UdpTarget.open(TARGET, new OscEncoder(Frames.ALL_LINES), this::open);
     }
 
-    private WritableByteChannel open(SendTarget asked) throws IOException {
+    private WritableByteChannel open(NetworkTarget asked) throws IOException {
         assertEquals(TARGET, asked);
         throwIfAny(openingFaults.poll());
         FaultyChannel channel = new FaultyChannel();
@@ -219,7 +219,7 @@ class UdpTargetFaultTest {
     @Test
     void whileANameIsLookedUpFramesAreDroppedAndNobodyWaits() throws InterruptedException {
         CountDownLatch answer = new CountDownLatch(1);
-        UdpTarget slow = UdpTarget.later(TARGET, Frames.ALL_LINES, after(answer, new FaultyChannel()));
+        UdpTarget slow = UdpTarget.later(TARGET, new OscEncoder(Frames.ALL_LINES), after(answer, new FaultyChannel()));
         Thread care = new Thread(slow::reopen);
         care.start();
         Waits.until(() -> care.getState() == Thread.State.WAITING);
@@ -239,7 +239,7 @@ class UdpTargetFaultTest {
     void aTargetClosedWhileItIsLookedUpStaysClosed() throws InterruptedException {
         CountDownLatch answer = new CountDownLatch(1);
         FaultyChannel late = new FaultyChannel();
-        UdpTarget slow = UdpTarget.later(TARGET, Frames.ALL_LINES, after(answer, late));
+        UdpTarget slow = UdpTarget.later(TARGET, new OscEncoder(Frames.ALL_LINES), after(answer, late));
         Thread care = new Thread(slow::reopen);
         care.start();
         Waits.until(() -> care.getState() == Thread.State.WAITING);

@@ -7,10 +7,11 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import handspan.Waits;
 import handspan.live.path.TargetStatus;
+import handspan.music.send.NetworkTarget;
 import handspan.music.send.SendLine;
 import handspan.music.send.SendPlan;
-import handspan.music.send.SendTarget;
 import handspan.music.send.SendValue;
+import handspan.outside.osc.packet.ReceivedMessage;
 import java.io.IOException;
 import java.net.DatagramSocket;
 import java.net.InetAddress;
@@ -36,13 +37,14 @@ class UdpTargetTest {
         return OscReceiver.open(port, () -> 0, received::add);
     }
 
-    private static SendTarget loopback(int port) {
-        return SendTarget.parse("udp:127.0.0.1:" + port);
+    private static NetworkTarget loopback(int port) {
+        return new NetworkTarget(NetworkTarget.Protocol.UDP, "127.0.0.1", port);
     }
 
     private static UdpTarget named(String instrument, int port) {
         return UdpTarget.open(
-                loopback(port), SendPlan.byDefault(instrument, List.of()).lines());
+                loopback(port),
+                new OscEncoder(SendPlan.byDefault(instrument, List.of()).lines()));
     }
 
     private List<String> addressesFrom(String instrument) {
@@ -113,7 +115,9 @@ class UdpTargetTest {
     /** RFC 6761 (2013), section 6.4: names under "invalid" never resolve. */
     @Test
     void aHostThatIsNotKnownIsTroubleAndEveryFrameIsCounted() {
-        try (UdpTarget target = UdpTarget.open(SendTarget.parse("udp:stage.invalid:9000"), Frames.ALL_LINES)) {
+        try (UdpTarget target = UdpTarget.open(
+                new NetworkTarget(NetworkTarget.Protocol.UDP, "stage.invalid", 9000),
+                new OscEncoder(Frames.ALL_LINES))) {
             for (int i = 0; i < 10; i++) {
                 target.send(Frames.at(i * FRAME_NANOS), true);
             }
@@ -130,7 +134,9 @@ class UdpTargetTest {
         InetAddress loopback6 = InetAddress.getByAddress(LOOPBACK_6);
         assumeTrue(canBind(loopback6), "this machine has no IPv6");
         try (OscReceiver receiver = OscReceiver.open(loopback6, 0, () -> 0, received::add);
-                UdpTarget target = UdpTarget.open(SendTarget.parse("udp:[::1]:" + receiver.port()), Frames.ALL_LINES)) {
+                UdpTarget target = UdpTarget.open(
+                        new NetworkTarget(NetworkTarget.Protocol.UDP, "::1", receiver.port()),
+                        new OscEncoder(Frames.ALL_LINES))) {
             target.send(Frames.PLAYING, false);
             Waits.until(() -> received.size() == 6);
             assertEquals("udp:[::1]:" + receiver.port(), target.status().target());
@@ -165,8 +171,9 @@ class UdpTargetTest {
     @Test
     void nothingIsSentWhenThereIsNothingToSay() throws IOException {
         try (OscReceiver receiver = receiver(0);
-                UdpTarget target =
-                        UdpTarget.open(loopback(receiver.port()), List.of(new SendLine(SendValue.STATE, "/s", true)))) {
+                UdpTarget target = UdpTarget.open(
+                        loopback(receiver.port()),
+                        new OscEncoder(List.of(new SendLine(SendValue.STATE, "/s", true))))) {
             target.send(Frames.PLAYING, false);
             target.send(Frames.PLAYING, true);
             Waits.until(() -> received.size() == 1);
@@ -190,8 +197,9 @@ class UdpTargetTest {
     void reopeningWhileFramesGoOutLosesTrackOfNone() throws Exception {
         int frames = 0;
         try (OscReceiver receiver = receiver(0);
-                UdpTarget target =
-                        UdpTarget.open(loopback(receiver.port()), List.of(new SendLine(SendValue.STATE, "/s", true)))) {
+                UdpTarget target = UdpTarget.open(
+                        loopback(receiver.port()),
+                        new OscEncoder(List.of(new SendLine(SendValue.STATE, "/s", true))))) {
             Thread renewing = new Thread(() -> {
                 for (int i = 0; i < 200; i++) {
                     target.reopen();
