@@ -5,7 +5,6 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javax.sound.sampled.AudioFormat;
-import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 import org.jspecify.annotations.Nullable;
@@ -26,21 +25,15 @@ public final class SignalPlayer implements AutoCloseable {
 
     private static final AudioFormat FORMAT = new AudioFormat(SignalTones.SAMPLES_PER_S, 16, 1, true, false);
 
-    /** Opens the way to the loudspeaker. */
-    interface Opener {
-        /** A line that is open and running. */
-        SourceDataLine open(AudioFormat format) throws LineUnavailableException;
-    }
-
     private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUED);
-    private final Opener opener;
+    private final Loudspeaker loudspeaker;
     private final Consumer<String> trouble;
     private final Thread thread;
     private volatile boolean closing;
     private volatile boolean deaf;
 
-    private SignalPlayer(Opener opener, Consumer<String> trouble) {
-        this.opener = opener;
+    private SignalPlayer(Loudspeaker loudspeaker, Consumer<String> trouble) {
+        this.loudspeaker = loudspeaker;
         this.trouble = trouble;
         this.thread = new Thread(this::run, "signals");
         this.thread.setDaemon(true);
@@ -52,20 +45,13 @@ public final class SignalPlayer implements AutoCloseable {
      * @param trouble told in words, once, when there is no device; called by this player's thread
      */
     public static SignalPlayer start(Consumer<String> trouble) {
-        return start(SignalPlayer::usualDevice, trouble);
+        return start(Loudspeaker.usual(), trouble);
     }
 
-    static SignalPlayer start(Opener opener, Consumer<String> trouble) {
-        SignalPlayer player = new SignalPlayer(opener, trouble);
+    static SignalPlayer start(Loudspeaker loudspeaker, Consumer<String> trouble) {
+        SignalPlayer player = new SignalPlayer(loudspeaker, trouble);
         player.thread.start();
         return player;
-    }
-
-    private static SourceDataLine usualDevice(AudioFormat format) throws LineUnavailableException {
-        SourceDataLine line = AudioSystem.getSourceDataLine(format);
-        line.open(format);
-        line.start();
-        return line;
     }
 
     /**
@@ -78,7 +64,7 @@ public final class SignalPlayer implements AutoCloseable {
     }
 
     private void run() {
-        try (SourceDataLine line = opener.open(FORMAT)) {
+        try (SourceDataLine line = loudspeaker.open(FORMAT)) {
             playAll(line);
         } catch (LineUnavailableException | SecurityException e) {
             giveUp(String.valueOf(e.getMessage()));

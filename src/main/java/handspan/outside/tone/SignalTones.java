@@ -48,21 +48,14 @@ final class SignalTones {
     static byte[] bytes(Signal signal) {
         short[] samples = samples(signal);
         byte[] bytes = new byte[2 * samples.length];
-        for (int i = 0; i < samples.length; i++) {
-            bytes[2 * i] = (byte) samples[i];
-            bytes[2 * i + 1] = (byte) (samples[i] >> 8);
-        }
+        Pcm.bytes(samples, samples.length, bytes);
         return bytes;
     }
 
     private static double swell01(int sample, int last) {
-        double in = raised(sample / (double) count(ATTACK_MS));
-        double out = raised((last - sample) / (double) count(DECAY_MS));
+        double in = Swell.raised01(sample / (double) count(ATTACK_MS));
+        double out = Swell.raised01((last - sample) / (double) count(DECAY_MS));
         return in * out;
-    }
-
-    private static double raised(double share) {
-        return (1 - Math.cos(Math.PI * Math.min(1, share))) / 2;
     }
 
     private static int count(int ms) {
