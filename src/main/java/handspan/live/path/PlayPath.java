@@ -48,6 +48,7 @@ public final class PlayPath {
     private final Surroundings surroundings;
     private final SensorTrouble pitchTrouble;
     private final @Nullable SensorTrouble levelTrouble;
+    private final ChannelReadout channels;
     private final Outlet outlet;
     private final PathSettings settings;
     private final Room room;
@@ -90,6 +91,7 @@ public final class PlayPath {
         this.leavingNanos = Nanos.ofMs(leaving.fadeMs());
         this.heldPitch = new Sustain(leaving.holds());
         this.heldLevel = new Sustain(leaving.holds());
+        this.channels = new ChannelReadout(profile, shape);
         this.outlet = new Outlet(targets, startNanos);
         this.settings = settings;
         this.room = profile.room();
@@ -108,6 +110,7 @@ public final class PlayPath {
     public void take(Reading reading) {
         long timeNanos = reading.timeNanos();
         lost = false;
+        channels.onReading(reading);
         watchSensors(reading);
         boolean wasPlaying = pitchHand.isPlaying();
         Hand pitch = pitchHand.onReading(reading);
@@ -204,7 +207,7 @@ public final class PlayPath {
         double most01 = surroundings.holds() ? fade.gain01() : 1;
         long closingNanos = isClosed() ? SHORT_NANOS : leavingNanos;
         double gain01 = fade.next(Math.min(voice.gain01(levelMm), most01), open && levelThere, closingNanos, timeNanos);
-        return voice.frame(timeNanos, pitchMm, levelMm, gain01, open || gain01 > 0, state());
+        return channels.into(voice.frame(timeNanos, pitchMm, levelMm, gain01, open || gain01 > 0, state()));
     }
 
     private boolean isOpen() {

@@ -12,6 +12,11 @@ import java.util.List;
 
 /** What a session can be told to do. The only way in for verbs and windows. */
 public sealed interface Command {
+    /** Whether it only changes what runs; where that has yet to begin, it waits with it. */
+    default boolean adjusts() {
+        return this instanceof Mute || this instanceof Tune || this instanceof RetakeLight;
+    }
+
     /** Show what comes. */
     record Watch() implements Command {}
 

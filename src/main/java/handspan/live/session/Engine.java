@@ -50,6 +50,10 @@ public final class Engine {
     private @Nullable LineShape activityShape;
     private @Nullable SlotMap slots;
     private @Nullable Command waiting;
+
+    /** Changes to what waits, the latest of each kind. */
+    private final List<Command> changes = new ArrayList<>();
+
     private String question = "";
     private final LinkWatch link = new LinkWatch();
     private final LinkDoubts doubts = new LinkDoubts();
@@ -127,7 +131,11 @@ public final class Engine {
         if (!meant && command instanceof Command.Stop) {
             activity = null;
             waiting = null;
+        } else if (!meant && waiting instanceof Command.Play && command.adjusts()) {
+            changes.removeIf(change -> change.getClass().equals(command.getClass()));
+            changes.add(command);
         } else if (!meant) {
+            changes.clear();
             waiting = command;
             LineShape shape = intake.shape();
             if (shape != null) {
@@ -211,15 +219,20 @@ public final class Engine {
     private void begin(Command command, LineShape shape) {
         waiting = null;
         try {
-            activity = activityFor(command, shape);
+            Activity begun = activityFor(command, shape);
+            for (Command change : changes) {
+                begun.onCommand(change);
+            }
+            activity = begun;
             activityShape = shape;
             slots = null;
         } catch (IllegalArgumentException e) {
             events.add(new Event.Refused(String.valueOf(e.getMessage())), nowNanos);
         }
+        changes.clear();
     }
 
-    private @Nullable Activity activityFor(Command command, LineShape shape) {
+    private Activity activityFor(Command command, LineShape shape) {
         if (command instanceof Command.Watch) {
             return new Watching(shape);
         } else if (command instanceof Command.FindHands) {

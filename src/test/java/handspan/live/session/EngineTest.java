@@ -71,6 +71,22 @@ class EngineTest {
     }
 
     @Test
+    void whatIsChangedBeforePlayingCanBeginIsNotLostAndDoesNotKeepItFromBeginning() {
+        RoomProfile room = TestRooms.twoDistances(50);
+        engine.onLinkUp(now);
+        engine.onCommand(new Command.Play(room, room.tunings().get(0), PathSettings.USUAL.muted(true)), now);
+        engine.onCommand(new Command.Mute(true), now);
+        engine.onCommand(new Command.Tune(room.tunings().get(0).shifted(5, 0)), now);
+        engine.onCommand(new Command.Mute(false), now);
+        lines(40, "250,280");
+        ActivityView.Playing playing =
+                assertInstanceOf(ActivityView.Playing.class, engine.snapshot().activity());
+        assertEquals(5, playing.tuning().transpose());
+        assertEquals(PlayState.PLAYING, playing.state());
+        assertTrue(heard.stream().noneMatch(event -> event.what() instanceof Event.Refused));
+    }
+
+    @Test
     void anOpenLinkThatFallsSilentForASecondIsLostOnce() {
         engine.onLinkUp(now);
         lines(30, "234,567");
