@@ -1,7 +1,7 @@
 package handspan.wiring;
 
+import handspan.music.send.NetworkTarget;
 import handspan.music.send.SendLine;
-import handspan.music.send.SendTarget;
 import handspan.outside.osc.OscReceiver;
 import java.io.IOException;
 import java.util.List;
@@ -30,8 +30,8 @@ public final class Loopback implements AutoCloseable {
     }
 
     /** Where to send. */
-    public SendTarget target() {
-        return SendTarget.parse("udp:127.0.0.1:" + receiver.port());
+    public NetworkTarget target() {
+        return new NetworkTarget(NetworkTarget.Protocol.UDP, "127.0.0.1", receiver.port());
     }
 
     /** Waits up to a second for packets still under way. */

@@ -2,7 +2,7 @@ package handspan.wiring;
 
 import handspan.music.send.SendLine;
 import handspan.music.send.SendValue;
-import handspan.outside.osc.ReceivedMessage;
+import handspan.outside.osc.packet.ReceivedMessage;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -12,11 +12,14 @@ import handspan.live.session.PortInfo;
 import handspan.live.session.Replay;
 import handspan.live.session.Session;
 import handspan.number.units.Nanos;
+import handspan.outside.midi.MidiOutputs;
+import handspan.outside.osc.WallTime;
 import handspan.outside.serial.SerialOpener;
 import handspan.outside.serial.SerialPorts;
 import handspan.outside.simulate.SimulatedInstruments;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -26,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 public final class Rigs {
     /** The monotonic clock of this program, ns. */
     public static final LongSupplier CLOCK = System::nanoTime;
+
+    /** The time of day that goes with {@link #CLOCK}; follows the system when its clock is put right. */
+    public static final WallTime WALL = timeNanos -> Instant.now().plusNanos(timeNanos - System.nanoTime());
 
     private Rigs() {}
 
@@ -102,6 +108,13 @@ public final class Rigs {
      */
     public static List<PortInfo> ports(boolean tryOpening) {
         return SerialPorts.list(tryOpening);
+    }
+
+    /** The MIDI outputs of this machine. */
+    public static List<MidiOutput> midiOutputs() {
+        return MidiOutputs.list().stream()
+                .map(output -> new MidiOutput(output.name(), output.description(), output.vendor()))
+                .toList();
     }
 
     /** Names and descriptions of the simulated instruments, one each. */

@@ -53,4 +53,9 @@ public record SourceOptions(
     public SourceOptions fast() {
         return new SourceOptions(baud, ratePerS, seed, comma, false, board);
     }
+
+    /** Whether a source's readings come by the clock: a port's always do. */
+    public boolean byTheClock(Source source) {
+        return realTime || source.kind() == Source.Kind.PORT;
+    }
 }

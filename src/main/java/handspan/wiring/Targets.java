@@ -2,9 +2,13 @@ package handspan.wiring;
 
 import handspan.live.path.FrameTarget;
 import handspan.live.path.TargetStatus;
-import handspan.music.send.SendLine;
+import handspan.music.send.MidiTarget;
+import handspan.music.send.NetworkTarget;
 import handspan.music.send.SendPlan;
 import handspan.music.send.SendTarget;
+import handspan.outside.midi.MidiOutTarget;
+import handspan.outside.osc.OscEncoder;
+import handspan.outside.osc.StreamTarget;
 import handspan.outside.osc.UdpTarget;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,27 +20,54 @@ import java.util.List;
 public final class Targets implements AutoCloseable {
     private static final long LOOK_AGAIN_MS = 3000;
 
-    private final List<UdpTarget> targets = new ArrayList<>();
+    private final List<FrameTarget> targets = new ArrayList<>();
     private final List<Thread> care = new ArrayList<>();
     private volatile boolean closing;
 
     private Targets() {}
 
-    /** Opens all targets of a plan; returns at once, names are looked up meanwhile. */
+    /**
+     * Opens all targets of a plan; returns at once, names are looked up meanwhile.
+     *
+     * @throws IllegalArgumentException if what the plan sends can't be sent so
+     */
     public static Targets open(SendPlan plan) {
         Targets opened = new Targets();
-        plan.targets().forEach(target -> opened.add(target, plan.lines()));
+        try {
+            for (SendTarget target : plan.targets()) {
+                opened.targets.add(opened.open(target, plan));
+            }
+        } catch (IllegalArgumentException e) {
+            opened.close();
+            throw e;
+        }
         opened.care.forEach(Thread::start);
         return opened;
     }
 
-    private void add(SendTarget target, List<SendLine> lines) {
+    private FrameTarget open(SendTarget target, SendPlan plan) {
+        if (target instanceof NetworkTarget network) {
+            return network.protocol().isDatagram() ? datagrams(network, plan) : stream(network, plan);
+        } else if (target instanceof MidiTarget midi) {
+            // looks after itself
+            return MidiOutTarget.start(midi, plan.midi(), Rigs.CLOCK);
+        }
+        throw new IllegalStateException("a target that is neither network nor MIDI: " + target.text());
+    }
+
+    private UdpTarget datagrams(NetworkTarget target, SendPlan plan) {
+        OscEncoder encoder = new OscEncoder(plan, Rigs.WALL);
         boolean known = target.isKnownAtOnce();
-        UdpTarget udp = known ? UdpTarget.open(target, lines) : UdpTarget.later(target, lines);
-        targets.add(udp);
+        UdpTarget udp = known ? UdpTarget.open(target, encoder) : UdpTarget.later(target, encoder);
         Thread thread = new Thread(() -> lookAfter(udp, known), "care of " + target.text());
         thread.setDaemon(true);
         care.add(thread);
+        return udp;
+    }
+
+    /** Has a thread of its own that connects again. */
+    private static StreamTarget stream(NetworkTarget target, SendPlan plan) {
+        return StreamTarget.start(target, () -> new OscEncoder(plan, Rigs.WALL), Rigs.CLOCK);
     }
 
     /** To be plugged into a rig. */
@@ -46,7 +77,7 @@ public final class Targets implements AutoCloseable {
 
     /** How each stands. */
     public List<TargetStatus> status() {
-        return targets.stream().map(UdpTarget::status).toList();
+        return targets.stream().map(FrameTarget::status).toList();
     }
 
     private void lookAfter(UdpTarget target, boolean opened) {
@@ -65,11 +96,11 @@ public final class Targets implements AutoCloseable {
         }
     }
 
-    /** To be called after the rig's own end. */
+    /** To be called after the rig's own end: what waits is still sent, for half a second each at most. */
     @Override
     public void close() {
         closing = true;
         care.forEach(Thread::interrupt);
-        targets.forEach(UdpTarget::close);
+        targets.forEach(FrameTarget::close);
     }
 }

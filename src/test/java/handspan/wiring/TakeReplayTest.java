@@ -1,5 +1,6 @@
 package handspan.wiring;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -13,7 +14,6 @@ import handspan.live.session.Command;
 import handspan.music.send.SoundFrame;
 import handspan.number.units.Nanos;
 import handspan.outside.osc.OscEncoder;
-import handspan.outside.osc.OscTimeTag;
 import handspan.profile.RoomProfile;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
@@ -47,7 +47,8 @@ class TakeReplayTest {
 
         @Override
         public void send(SoundFrame frame, boolean withState) {
-            ByteBuffer bundle = encoder.bundle(frame, OscTimeTag.IMMEDIATELY, withState);
+            encoder.begin(frame, withState);
+            ByteBuffer bundle = requireNonNull(encoder.next());
             byte[] copy = new byte[bundle.remaining()];
             bundle.get(copy);
             bytes.writeBytes(ByteBuffer.allocate(8).putLong(frame.timeNanos()).array());
