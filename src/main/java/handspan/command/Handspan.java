@@ -33,6 +33,7 @@ import picocli.CommandLine.IVersionProvider;
             MapVerb.class,
             StripVerb.class,
             PlayVerb.class,
+            HearVerb.class,
             CheckVerb.class,
             RecordVerb.class,
             RoomsVerb.class,

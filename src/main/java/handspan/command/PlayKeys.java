@@ -1,15 +1,12 @@
 package handspan.command;
 
-import handspan.hand.smooth.Quickness;
-import handspan.live.session.Command;
-import handspan.music.tuning.Tuning;
-import handspan.wiring.Rig;
-import java.util.List;
+import handspan.live.session.PlayDesk;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
- * What the keys do while an instrument plays: mute, go to the next tuning, transpose, trim, smooth more or less, take
- * the light again, quit. A transposition, trim or quickness by key is added to that of the tuning and stays when the
- * tuning changes. Called by the thread that reads the keys and, for {@link #isQuit}, by the one that plays.
+ * Which keys do what while an instrument plays; what they do is the desk's. Called by the thread that reads the keys
+ * and, for {@link #isQuit}, by the one that plays.
  */
 final class PlayKeys {
     /** Steps of a trim by key, cents: about the least that is heard (textbooks). */
@@ -21,45 +18,29 @@ final class PlayKeys {
     private static final double QUICKNESS_STEP = 0.5;
 
     private final Talk talk;
-    private final Rig rig;
-    private final List<Tuning> tunings;
-    private int index;
-    private Tuning own;
-    private int transpose;
-    private double trimCents;
-    private double quickness;
-    private boolean muted;
+    private final PlayDesk desk;
     private volatile boolean quit;
 
-    /**
-     * Keys for a rig that plays.
-     *
-     * @param tunings of the room
-     * @param first the one that plays, possibly snapping otherwise than in the room
-     */
-    PlayKeys(Talk talk, Rig rig, List<Tuning> tunings, Tuning first, boolean muted) {
+    /** Keys for a desk. */
+    PlayKeys(Talk talk, PlayDesk desk) {
         this.talk = talk;
-        this.rig = rig;
-        this.tunings = tunings;
-        this.index = Math.max(0, tunings.stream().map(Tuning::name).toList().indexOf(first.name()));
-        this.own = first;
-        this.muted = muted;
+        this.desk = desk;
     }
 
     void bind(Keys keys) {
-        keys.on("", this::mute);
-        keys.on("m", this::mute);
-        keys.on("t", this::next);
-        keys.on("+", () -> shift(1, 0));
-        keys.on("-", () -> shift(-1, 0));
-        keys.on("++", () -> shift(OCTAVE, 0));
-        keys.on("--", () -> shift(-OCTAVE, 0));
-        keys.on(">", () -> shift(0, TRIM_CENTS));
-        keys.on("<", () -> shift(0, -TRIM_CENTS));
-        keys.on("=", this::unshift);
-        keys.on("quicker", () -> quicken(QUICKNESS_STEP));
-        keys.on("steadier", () -> quicken(-QUICKNESS_STEP));
-        keys.on("light", () -> rig.submit(new Command.RetakeLight()));
+        keys.on("", desk::turnMute);
+        keys.on("m", desk::turnMute);
+        keys.on("t", () -> tell(desk::next));
+        keys.on("+", () -> tell(() -> desk.shift(1, 0)));
+        keys.on("-", () -> tell(() -> desk.shift(-1, 0)));
+        keys.on("++", () -> tell(() -> desk.shift(OCTAVE, 0)));
+        keys.on("--", () -> tell(() -> desk.shift(-OCTAVE, 0)));
+        keys.on(">", () -> tell(() -> desk.shift(0, TRIM_CENTS)));
+        keys.on("<", () -> tell(() -> desk.shift(0, -TRIM_CENTS)));
+        keys.on("=", () -> tell(desk::unshift));
+        keys.on("quicker", () -> tell(() -> desk.quicken(QUICKNESS_STEP)));
+        keys.on("steadier", () -> tell(() -> desk.quicken(-QUICKNESS_STEP)));
+        keys.on("light", desk::retakeLight);
         keys.on("q", () -> quit = true);
     }
 
@@ -67,48 +48,7 @@ final class PlayKeys {
         return quit;
     }
 
-    /** A tuning was refused: the one that plays is changed by the next key. */
-    synchronized void onRefused(Tuning playing) {
-        for (Tuning tuning : tunings) {
-            if (tuning.name().equals(playing.name())) {
-                own = tuning;
-            }
-        }
-    }
-
-    private synchronized void mute() {
-        muted = !muted;
-        rig.submit(new Command.Mute(muted));
-    }
-
-    private synchronized void next() {
-        index = (index + 1) % tunings.size();
-        own = tunings.get(index);
-        submit(own, transpose, trimCents, quickness);
-    }
-
-    private synchronized void shift(int semitones, double cents) {
-        submit(own, transpose + semitones, trimCents + cents, quickness);
-    }
-
-    private synchronized void unshift() {
-        submit(own, 0, 0, 0);
-    }
-
-    private synchronized void quicken(double steps) {
-        submit(own, transpose, trimCents, quickness + steps);
-    }
-
-    private void submit(Tuning tuning, int semitones, double cents, double quicker) {
-        try {
-            Tuning shifted = tuning.shifted(tuning.transpose() + semitones, tuning.trimCents() + cents)
-                    .with(new Quickness(tuning.quickness().steps() + quicker));
-            transpose = semitones;
-            trimCents = cents;
-            quickness = quicker;
-            rig.submit(new Command.Tune(shifted));
-        } catch (IllegalArgumentException e) {
-            talk.warn("no further: " + e.getMessage());
-        }
+    private void tell(Supplier<Optional<String>> turned) {
+        turned.get().ifPresent(refusal -> talk.warn("no further: " + refusal));
     }
 }

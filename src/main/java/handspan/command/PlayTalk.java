@@ -5,6 +5,7 @@ import handspan.live.path.TargetStatus;
 import handspan.live.session.ActivityView;
 import handspan.live.session.Event;
 import handspan.live.session.LinkState;
+import handspan.live.session.PlayDesk;
 import handspan.live.session.Snapshot;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
@@ -12,21 +13,42 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Decibels;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
+import handspan.profile.RoomProfile;
+import handspan.wiring.Listening;
+import handspan.wiring.Rig;
 import handspan.wiring.Source;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Says what happens while an instrument plays. */
 final class PlayTalk {
     private final Talk talk;
     private final LinkTalk links;
+    private final Listening tone;
     private final Pulse pulse = new Pulse(Nanos.PER_SECOND);
-    private String toldTrouble = "";
+    private final Map<String, String> toldTroubles = new HashMap<>();
+    private @Nullable RemoteTalk remote;
 
-    PlayTalk(Talk talk, Source source) {
+    /**
+     * Nothing is said yet.
+     *
+     * @param tone asked for its own troubles and for what became of its file
+     */
+    PlayTalk(Talk talk, Source source, Listening tone) {
         this.talk = talk;
+        this.tone = tone;
         this.links = new LinkTalk(talk, source);
+    }
+
+    /** Obeys orders from outside from now on, and says what becomes of them; null for none. */
+    void follow(@Nullable RemoteTalk orders, RoomProfile profile, PlayDesk desk, Rig rig) {
+        remote = orders;
+        if (orders != null) {
+            orders.obey(profile, desk, rig::snapshot);
+        }
     }
 
     /** Something has happened. */
@@ -79,11 +101,10 @@ final class PlayTalk {
 
     /** Once a second: what sounds; and at once: trouble with a target. */
     void show(Snapshot snapshot) {
-        for (TargetStatus target : snapshot.targets()) {
-            if (!target.trouble().isEmpty() && !target.trouble().equals(toldTrouble)) {
-                toldTrouble = target.trouble();
-                talk.warn(target.trouble());
-            }
+        tellToneTrouble();
+        snapshot.targets().forEach(this::isNews);
+        if (remote != null) {
+            remote.look();
         }
         if (!(snapshot.activity() instanceof ActivityView.Playing playing)
                 || playing.frame().isEmpty()
@@ -112,6 +133,24 @@ final class PlayTalk {
         }
     }
 
+    private void tellToneTrouble() {
+        for (TargetStatus status : tone.status()) {
+            if (isNews(status)) {
+                talk.event("tone", Map.of("target", status.target(), "trouble", status.trouble()));
+            }
+        }
+    }
+
+    /** Says each trouble of each target once; whether it has just been said. */
+    private boolean isNews(TargetStatus target) {
+        String trouble = target.trouble();
+        boolean news = !trouble.isEmpty() && !trouble.equals(toldTroubles.put(target.target(), trouble));
+        if (news) {
+            talk.warn(trouble);
+        }
+        return news;
+    }
+
     private static String silent(ActivityView.Playing playing) {
         String why = playing.lightMute().isEmpty() ? "" : " by light (type light to take the open level again)";
         String hint = playing.hint().isEmpty() ? "" : "  hint: " + playing.hint();
@@ -129,11 +168,12 @@ final class PlayTalk {
     }
 
     /**
-     * The end.
+     * The end, when the tone is closed too, so that its figures are final.
      *
      * @return the exit code
      */
     int conclude(Snapshot last, List<TargetStatus> targets, int exit) {
+        tellToneTrouble();
         ObjectNode result = Talk.node();
         result.put("event", "result");
         long frames = last.activity() instanceof ActivityView.Playing playing ? playing.frames() : 0;
@@ -141,6 +181,11 @@ final class PlayTalk {
         result.put("frames", frames);
         result.set("rejections", JsonViews.rejections(last.rejections()));
         result.set("targets", JsonViews.targets(targets));
+        tone.written().ifPresent(wav -> result.set("wav", wav(wav)));
+        if (remote != null) {
+            remote.look();
+            result.set("remote", remote.counters());
+        }
         int code = exit == Exit.DONE && last.link() != LinkState.ENDED && last.readings() == 0 ? Exit.NO : exit;
         result.put("exitCode", code);
         talk.say(Figures.count(last.readings()) + " readings, " + Figures.count(frames) + " frames");
@@ -148,7 +193,17 @@ final class PlayTalk {
             talk.say("  " + target.target() + ": " + Figures.count(target.sent()) + " sent, "
                     + Figures.count(target.refused()) + " refused, " + Figures.count(target.dropped()) + " dropped");
         }
+        tone.written().ifPresent(wav -> talk.say(Figures.text(wav.seconds(), 2) + " s of sound are in " + wav.file()));
         talk.object(result);
         return code;
+    }
+
+    private static ObjectNode wav(Listening.Written wav) {
+        ObjectNode node = Talk.node();
+        node.put("file", wav.file());
+        node.put("seconds", wav.seconds());
+        node.put("dropped", wav.dropped());
+        node.put("trouble", wav.trouble());
+        return node;
     }
 }

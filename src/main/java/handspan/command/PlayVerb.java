@@ -4,7 +4,7 @@ import handspan.live.path.PathSettings;
 import handspan.live.session.ActivityView;
 import handspan.live.session.Event;
 import handspan.live.session.LinkException;
-import handspan.music.send.SendTarget;
+import handspan.live.session.PlayDesk;
 import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
@@ -18,7 +18,7 @@ import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
-import handspan.wiring.Targets;
+import handspan.wiring.WaysOut;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -66,9 +66,6 @@ final class PlayVerb extends Verb {
     @Nullable
     String snap;
 
-    @Option(names = "--send", paramLabel = "TARGET", description = "send there, for this time: udp:HOST:PORT")
-    List<String> send = List.of();
-
     @Option(names = "--seconds", paramLabel = "S", description = "stop after this long; counts as --go")
     @Nullable
     Double seconds;
@@ -87,17 +84,19 @@ final class PlayVerb extends Verb {
     @Nullable
     Path record;
 
+    @Mixin
+    OutArguments outs = new OutArguments();
+
+    @Mixin
+    RemoteArguments remote = new RemoteArguments();
+
     @Override
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         RoomProfile kept = room.load();
         Room tonight = kept.room().in(source.air(kept.room().air()));
         RoomProfile stored = new RoomProfile(tonight, kept.tunings(), kept.level(), kept.send());
         new InstrumentShelf(room.folder()).rebuiltSince(tonight).ifPresent(talk::warn);
-        RoomProfile profile = send.isEmpty()
-                ? stored
-                : stored.with(stored.send()
-                        .to(UsageException.reading(
-                                () -> send.stream().map(SendTarget::parse).toList())));
+        RoomProfile profile = outs.in(stored);
         Tuning tuning = UsageException.reading(() -> chosen(profile));
         Optional<String> refusal = StepsBudget.refusal(profile.room(), tuning);
         if (refusal.isPresent()) {
@@ -113,7 +112,7 @@ final class PlayVerb extends Verb {
         PathSettings settings = settings();
         SourceOptions options = source.options(true, profile.room().instrument());
         Path file = record;
-        try (Targets targets = Targets.open(profile.send());
+        try (WaysOut out = outs.open(talk, source.source(), profile, options, file);
                 Recording recording = file == null ? null : Takes.into(file, source);
                 Rig rig = talk.log()
                         .following(
@@ -121,27 +120,35 @@ final class PlayVerb extends Verb {
                                         source.source(),
                                         options,
                                         profile.room().instrument().shape(),
-                                        targets.all(),
+                                        out.all(),
                                         recording),
                                 source.source().text());
+                RemoteTalk orders = remote.open(talk, options.byTheClock(source.source()));
                 Keys keys = new Keys(talk, parent().in());
                 RecordingTalk taken = new RecordingTalk(talk, recording, "playing");
                 AtExit atExit = AtExit.run(() -> {
                     rig.close();
+                    out.close();
                     taken.close();
                 })) {
             rig.submit(new handspan.live.session.Command.Play(profile, tuning, settings));
             if (settings.startMuted()) {
                 talk.say("muted: press Enter to let sound through, q and Enter to quit");
             }
-            PlayTalk words = new PlayTalk(talk, source.source());
-            PlayKeys playKeys = new PlayKeys(talk, rig, tunings(profile), tuning, settings.startMuted());
+            PlayTalk words = new PlayTalk(talk, source.source(), out.tone());
+            PlayDesk desk = new PlayDesk(tunings(profile), tuning, settings.startMuted(), rig::submit);
+            PlayKeys playKeys = new PlayKeys(talk, desk);
             playKeys.bind(keys);
             keys.listen();
-            int exit = play(words, rig, playKeys, taken);
+            words.follow(orders, profile, desk, rig);
+            int exit = play(words, rig, playKeys, desk, taken);
             rig.close();
+            out.close();
             taken.close();
-            int code = words.conclude(rig.snapshot(), targets.status(), exit);
+            if (!out.midiFileTrouble().isEmpty()) {
+                throw new IOException(out.midiFileTrouble());
+            }
+            int code = words.conclude(rig.snapshot(), out.status(), exit);
             talk.say("log: " + talk.log().file());
             return code;
         }
@@ -174,7 +181,7 @@ final class PlayVerb extends Verb {
         return snap == null ? tuning : tuning.withSnap(Snap.parse(snap));
     }
 
-    private int play(PlayTalk words, Rig rig, PlayKeys keys, RecordingTalk taken) {
+    private int play(PlayTalk words, Rig rig, PlayKeys keys, PlayDesk desk, RecordingTalk taken) {
         EventReader events = new EventReader();
         AtomicInteger exit = new AtomicInteger(Exit.DONE);
         long startNanos = rig.snapshot().timeNanos();
@@ -183,7 +190,7 @@ final class PlayVerb extends Verb {
                 words.tell(event);
                 if (event.what() instanceof Event.TuningRefused
                         && snapshot.activity() instanceof ActivityView.Playing playing) {
-                    keys.onRefused(playing.tuning());
+                    desk.onRefused(playing.tuning());
                 } else if (event.what() instanceof Event.Refused
                         || (event.what() instanceof Event.Ambiguous
                                 && !(snapshot.activity() instanceof ActivityView.Playing))) {

@@ -15,6 +15,9 @@ import java.util.List;
 final class TargetCheck {
     private static final int MESSAGES = 4;
 
+    /** A second in all, for a target that is being opened meanwhile. */
+    private static final int MOST_MESSAGES = 20;
+
     /** Time for "nobody listens there" to come back. */
     private static final long PAUSE_MS = 50;
 
@@ -29,7 +32,7 @@ final class TargetCheck {
         try (Targets targets = Targets.open(profile.send())) {
             Tuning tuning = profile.tunings().get(0);
             double hz = tuning.reference().a4Hz();
-            for (int i = 0; i < MESSAGES; i++) {
+            for (int i = 0; i < MESSAGES || (i < MOST_MESSAGES && isAnyWaitedFor(targets)); i++) {
                 SoundFrame silence =
                         new SoundFrame(System.nanoTime(), hz, 69, 0, 0, 0, 0, false, 0, 0, PlayState.MUTED);
                 for (FrameTarget target : targets.all()) {
@@ -44,5 +47,9 @@ final class TargetCheck {
             Thread.currentThread().interrupt();
         }
         return lines;
+    }
+
+    private static boolean isAnyWaitedFor(Targets targets) {
+        return targets.status().stream().anyMatch(status -> status.sent() + status.refused() == 0);
     }
 }

@@ -9,7 +9,7 @@ import handspan.Pty;
 import handspan.number.units.Cents;
 import handspan.number.units.Nanos;
 import handspan.outside.osc.OscReceiver;
-import handspan.outside.osc.ReceivedMessage;
+import handspan.outside.osc.packet.ReceivedMessage;
 import handspan.outside.simulate.Cue;
 import handspan.outside.simulate.PlayerHand;
 import handspan.outside.simulate.SimulatedInstrument;

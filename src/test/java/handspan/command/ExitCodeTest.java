@@ -8,6 +8,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.net.DatagramSocket;
+import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -121,6 +123,11 @@ class ExitCodeTest {
         assertExit(2, "above 0, under 1", "advise", "--room", "hall", "--miss", "1", "--profiles", rooms);
         assertExit(2, "tuning 'third' is not", "advise", "--room", "hall", "--tuning", "third", "--profiles", rooms);
         assertExit(2, "no reading", "map", "--room", "hall", "--raw", "8190", "--profiles", rooms);
+        assertExit(2, "'9x' is not a number in 0..65535", "hear", "9x");
+        assertExit(2, "--remote-at without --remote", play("--remote-at", "0.0.0.0"));
+        assertExit(2, "--remote with --fast", play("--remote", "0", "--fast"));
+        assertExit(2, "orders come as datagrams", play("--remote", "tcp:9001"));
+        assertExit(2, "is no address of this machine", play("--remote", "0", "--remote-at", "203.0.113.9"));
         assertExit(2, "rooms list", "rooms");
         assertExit(2, "'--version=N'", "rooms", "restore", "--room", "hall", "--profiles", rooms);
         assertExit(
@@ -136,6 +143,20 @@ class ExitCodeTest {
                 "hall",
                 "--profiles",
                 rooms);
+    }
+
+    private static String[] play(String... more) {
+        List<String> args = new ArrayList<>(List.of("play", "sim:hall", "--room", "hall", "--profiles", rooms));
+        args.addAll(List.of(more));
+        return args.toArray(new String[0]);
+    }
+
+    @Test
+    void aPortThatIsTakenIs3() throws IOException {
+        try (DatagramSocket taken = new DatagramSocket(0, InetAddress.getLoopbackAddress())) {
+            assertExit(3, "close what listens there", "hear", String.valueOf(taken.getLocalPort()));
+            assertExit(3, "remote control: udp port", play("--remote", String.valueOf(taken.getLocalPort())));
+        }
     }
 
     @Test

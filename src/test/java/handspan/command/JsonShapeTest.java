@@ -50,7 +50,7 @@ class JsonShapeTest {
                 "map --room hall --profiles DIR --at 100 300 --raw 200 --level-raw 500 --level-at 100",
                 "strip --room hall --profiles DIR --paper a4 --out DIR/strip.pdf",
                 "check sim:hall --room hall --profiles DIR --fast",
-                "play sim:hall --room hall --profiles DIR --seconds 3 --fast",
+                "play sim:hall --room hall --profiles DIR --seconds 3 --fast --wav DIR/x.wav",
                 "record sim:hall --out DIR/x.take --seconds 2 --fast",
                 "rooms list --profiles DIR",
                 "rooms show --room hall --profiles DIR",

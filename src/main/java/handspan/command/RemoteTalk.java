@@ -1,0 +1,95 @@
+package handspan.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.live.session.PlayDesk;
+import handspan.live.session.Snapshot;
+import handspan.profile.RoomProfile;
+import handspan.wiring.RemoteControl;
+import handspan.wiring.RemoteNews;
+import handspan.wiring.RemoteNews.Fate;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/** Says what comes to the remote control. */
+final class RemoteTalk implements AutoCloseable {
+    private final Talk talk;
+    private final RemoteControl remote;
+    private final Set<Fate> logged = EnumSet.noneOf(Fate.class);
+    private String toldTrouble = "";
+
+    RemoteTalk(Talk talk, RemoteControl remote) {
+        this.talk = talk;
+        this.remote = remote;
+    }
+
+    /** Obeys from now on. */
+    void obey(RoomProfile profile, PlayDesk desk, Supplier<Snapshot> snapshot) {
+        String prefix = remote.obey(profile, desk, snapshot);
+        String words =
+                "remote control: obeys " + prefix + "... on " + remote.point().words();
+        talk.say(words);
+        if (!remote.point().isPrivate()) {
+            talk.warn("caution: whoever reaches this machine can open the sound");
+        }
+        talk.log().note(words);
+        talk.event(
+                "remoteOpen",
+                Map.of(
+                        "at", remote.point().address().getHostAddress(),
+                        "port", remote.point().port(),
+                        "prefix", prefix));
+    }
+
+    /** Says what has come since the last look. */
+    void look() {
+        for (RemoteNews news : remote.news()) {
+            if (logged.add(news.fate())) {
+                talk.log().note("remote control: first " + words(news));
+            }
+            tell(news);
+        }
+        if (!remote.trouble().equals(toldTrouble)) {
+            toldTrouble = remote.trouble();
+            talk.warn("remote control: " + toldTrouble);
+        }
+    }
+
+    private void tell(RemoteNews news) {
+        talk.event(
+                "remote",
+                Map.of(
+                        "fate", news.fate().word(),
+                        "what", news.what(),
+                        "from", news.from(),
+                        "more", news.more()));
+        if (news.fate() == Fate.OBEYED) {
+            talk.say("remote: " + words(news));
+        } else if (news.fate() != Fate.ANSWERED) {
+            talk.warn("remote: " + words(news));
+        }
+    }
+
+    private static String words(RemoteNews news) {
+        String more = news.more() == 0 ? "" : " (and " + news.more() + " more meanwhile)";
+        return news.fate().word() + ", " + news.from() + ": " + news.what() + more;
+    }
+
+    /** The counters. */
+    ObjectNode counters() {
+        ObjectNode node = Talk.node();
+        node.put("packets", remote.packets());
+        for (Fate fate : Fate.values()) {
+            node.put(fate.word(), remote.count(fate));
+        }
+        talk.say("remote control: " + remote.packets() + " packets, " + remote.count(Fate.OBEYED) + " orders obeyed, "
+                + remote.count(Fate.ANSWERED) + " answered");
+        return node;
+    }
+
+    @Override
+    public void close() {
+        remote.close();
+    }
+}
