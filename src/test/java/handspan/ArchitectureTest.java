@@ -36,9 +36,12 @@ class ArchitectureTest {
     private static final String[] OUTSIDE = {
         ROOT + "outside.serial",
         ROOT + "outside.osc",
+        ROOT + "outside.osc.packet",
+        ROOT + "outside.osc.remote",
         ROOT + "outside.take",
         ROOT + "outside.simulate",
         ROOT + "outside.tone",
+        ROOT + "outside.midi",
         ROOT + "outside.log"
     };
     private static final String[] LIVE = {ROOT + "live.path", ROOT + "live.session"};
@@ -195,6 +198,7 @@ class ArchitectureTest {
                     ROOT + "outside.osc",
                     ROOT + "outside.take",
                     ROOT + "outside.tone",
+                    ROOT + "outside.midi",
                     ROOT + "wiring",
                     ROOT + "command")
             .should()
@@ -228,10 +232,13 @@ class ArchitectureTest {
     static final ArchRule theSerialLibraryLivesInSerial = livesIn("handspan.outside.serial", "com.fazecast..");
 
     @ArchTest
-    static final ArchRule theOscLibraryLivesInOsc = livesIn("handspan.outside.osc", "com.illposed..");
+    static final ArchRule theOscLibraryLivesInOsc = livesIn("handspan.outside.osc.packet", "com.illposed..");
 
     @ArchTest
     static final ArchRule theSoundDeviceLivesInTone = livesIn("handspan.outside.tone", "javax.sound.sampled..");
+
+    @ArchTest
+    static final ArchRule theMidiLibraryLivesInMidi = livesIn("handspan.outside.midi", "javax.sound.midi..");
 
     @ArchTest
     static final ArchRule theCommandLineLibraryLivesInCommand = livesIn("handspan.command", "picocli..");

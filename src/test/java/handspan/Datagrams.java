@@ -1,7 +1,7 @@
 package handspan;
 
-import handspan.outside.osc.OscPacketReader;
-import handspan.outside.osc.ReceivedMessage;
+import handspan.outside.osc.packet.OscPacketReader;
+import handspan.outside.osc.packet.ReceivedMessage;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;

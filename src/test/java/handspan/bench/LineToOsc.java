@@ -15,7 +15,6 @@ import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.outside.osc.OscEncoder;
-import handspan.outside.osc.OscTimeTag;
 import handspan.outside.simulate.PlayerHand;
 import handspan.outside.simulate.SimulatedBoard;
 import handspan.outside.simulate.SimulatedInstrument;
@@ -131,7 +130,8 @@ public class LineToOsc {
         @Override
         public void send(SoundFrame frame, boolean withState) {
             encoded++;
-            latest = encoder.bundle(frame, OscTimeTag.IMMEDIATELY, withState);
+            encoder.begin(frame, withState);
+            latest = requireNonNull(encoder.next());
         }
 
         @Override

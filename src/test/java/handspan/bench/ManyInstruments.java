@@ -4,7 +4,7 @@ import com.sun.management.OperatingSystemMXBean;
 import handspan.live.path.FrameTarget;
 import handspan.live.path.PathSettings;
 import handspan.live.session.Command;
-import handspan.music.send.SendTarget;
+import handspan.music.send.NetworkTarget;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
 import handspan.room.Room;
@@ -66,7 +66,7 @@ public final class ManyInstruments {
                 quicker,
                 kept.tunings(),
                 kept.level(),
-                kept.send().to(List.of(new SendTarget(SendTarget.Protocol.UDP, "127.0.0.1", port))));
+                kept.send().to(List.of(new NetworkTarget(NetworkTarget.Protocol.UDP, "127.0.0.1", port))));
     }
 
     private static void measure(List<Rig> rigs, List<Targets> targets, long millis) throws InterruptedException {

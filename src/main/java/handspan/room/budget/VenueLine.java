@@ -177,8 +177,8 @@ public record VenueLine(String what, Grade grade, String reason, String remedy) 
                     Figures.count(sent) + " silent messages sent, " + Figures.count(refused) + " refused",
                     trouble);
         }
-        return new VenueLine(
-                what, Grade.GOOD, Figures.count(sent) + " silent messages sent, none refused (UDP tells no more)", "");
+        String limit = target.startsWith("udp") ? " (UDP tells no more)" : "";
+        return new VenueLine(what, Grade.GOOD, Figures.count(sent) + " silent messages sent, none refused" + limit, "");
     }
 
     /** The worst of several; good when there are none. */

@@ -41,6 +41,9 @@ class VenueLineTest {
     void aTargetThatNobodyListensAtIsWorthALookAndOneOutOfReachWillNotDo() {
         assertEquals(Grade.GOOD, VenueLine.target("udp:a:1", 4, 0, "").grade());
         assertEquals(
+                "4 silent messages sent, none refused",
+                VenueLine.target("midi:moth", 4, 0, "").reason());
+        assertEquals(
                 Grade.LOOK, VenueLine.target("udp:a:1", 2, 2, "nobody listens").grade());
         VenueLine lost = VenueLine.target("udp:a:1", 0, 0, "host 'a' is not known");
         assertEquals(Grade.BAD, lost.grade());
