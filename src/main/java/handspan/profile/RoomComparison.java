@@ -87,7 +87,7 @@ public record RoomComparison(
             all.add(new Difference("noise", fromTo(one.noiseMm(), other.noiseMm(), 2, " mm")));
         }
         level(before.room().level(), after.room().level(), light, all);
-        sound(before, after, all);
+        all.addAll(SoundComparison.of(before, after));
         return new RoomComparison(nearMm, farMm, cents, noiseMm, light, all);
     }
 
@@ -172,57 +172,6 @@ public record RoomComparison(
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(level.response().physical(level.zone().farMm()));
-    }
-
-    private static void sound(RoomProfile one, RoomProfile other, List<Difference> all) {
-        List<String> names = one.tunings().stream().map(Tuning::name).toList();
-        List<String> otherNames = other.tunings().stream().map(Tuning::name).toList();
-        for (Tuning tuning : one.tunings()) {
-            if (!otherNames.contains(tuning.name())) {
-                all.add(new Difference("tuning '" + tuning.name() + "'", "is gone"));
-            } else if (!other.tuning(tuning.name()).equals(tuning)) {
-                all.add(new Difference(
-                        "tuning '" + tuning.name() + "'",
-                        words(tuning) + ", then " + words(other.tuning(tuning.name()))));
-            }
-        }
-        for (Tuning tuning : other.tunings()) {
-            if (!names.contains(tuning.name())) {
-                all.add(new Difference("tuning '" + tuning.name() + "'", "is new: " + words(tuning)));
-            }
-        }
-        if (!names.get(0).equals(otherNames.get(0))) {
-            all.add(new Difference("first tuning", "'" + names.get(0) + "', then '" + otherNames.get(0) + "'"));
-        }
-        if (!one.level().equals(other.level())) {
-            all.add(new Difference(
-                    "level curve",
-                    "from " + Figures.text(one.level().floorDb(), 1) + " to "
-                            + Figures.text(one.level().ceilingDb(), 1) + " dB, then from "
-                            + Figures.text(other.level().floorDb(), 1) + " to "
-                            + Figures.text(other.level().ceilingDb(), 1) + " dB"));
-        }
-        if (!one.send().equals(other.send())) {
-            all.add(new Difference("sends", targets(one) + ", then " + targets(other)));
-        }
-    }
-
-    private static String targets(RoomProfile profile) {
-        return profile.send().targets().isEmpty()
-                ? "to nobody"
-                : "to "
-                        + String.join(
-                                ", ",
-                                profile.send().targets().stream()
-                                        .map(target -> target.text())
-                                        .toList());
-    }
-
-    private static String words(Tuning tuning) {
-        return tuning.lowName() + " to " + tuning.highName() + " "
-                + tuning.scale().name() + " on "
-                + tuning.tonic().name() + ", " + tuning.snapping().words() + ", transposed by " + tuning.transpose()
-                + ", trimmed by " + Figures.text(tuning.trimCents(), 1);
     }
 
     private static String fromTo(double one, double other, int digits, String unit) {

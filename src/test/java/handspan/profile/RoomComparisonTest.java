@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.music.level.LevelCurve;
+import handspan.music.send.Packing;
+import handspan.music.send.SendLine;
 import handspan.music.send.SendTarget;
+import handspan.music.send.SendValue;
 import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.Zone;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +77,19 @@ class RoomComparisonTest {
                 RoomComparison.of(BEFORE, after).words());
         assertEquals(
                 "is gone", RoomComparison.of(after, BEFORE).differences().get(1).words());
+    }
+
+    @Test
+    void linesThatAreSentOtherwiseAreNamed() {
+        List<SendLine> lines = new ArrayList<>(BEFORE.send().lines());
+        lines.set(3, lines.get(3).typed("i"));
+        lines.add(SendLine.byDefault(SendValue.DB, "copper wing"));
+        RoomProfile after = BEFORE.with(BEFORE.send().of(lines).with(Packing.USUAL.after(20)));
+        RoomComparison comparison = RoomComparison.of(BEFORE, after);
+        assertEquals(List.of("what is sent"), comparison.words());
+        assertEquals(
+                "not the same: level, db, bundles or their time",
+                comparison.differences().get(0).words());
     }
 
     @Test
