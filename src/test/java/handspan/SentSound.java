@@ -5,6 +5,9 @@ import java.util.List;
 
 /** What frames say of each moment: between two of them in line, amplitude as it is, pitch by its logarithm. */
 public final class SentSound {
+    /** Frames of a sound come closer together than this, s. */
+    private static final double SPARSE_S = 0.02;
+
     private final List<SoundFrame> frames;
     private int at;
 
@@ -62,10 +65,15 @@ public final class SentSound {
         return 10 * Math.log10(power / weights);
     }
 
-    /** Whether it sounds, and at least as loud as that, through a whole stretch. */
+    /**
+     * Whether it sounds, and at least as loud as that, through a whole stretch: frames that come once a second say that
+     * nothing sounds, and between two of them there are none.
+     */
     public boolean sounds(double fromS, double toS, double leastDb) {
-        return frames.stream()
+        List<SoundFrame> within = frames.stream()
                 .filter(frame -> seconds(frame) >= fromS && seconds(frame) <= toS)
-                .allMatch(frame -> frame.gain01() > Math.pow(10, leastDb / 20));
+                .toList();
+        return within.size() * SPARSE_S >= toS - fromS
+                && within.stream().allMatch(frame -> frame.gain01() > Math.pow(10, leastDb / 20));
     }
 }
