@@ -3,6 +3,7 @@ package handspan.command;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.live.session.PlayDesk;
 import handspan.live.session.Snapshot;
+import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
 import handspan.wiring.RemoteControl;
 import handspan.wiring.RemoteNews;
@@ -83,8 +84,9 @@ final class RemoteTalk implements AutoCloseable {
         for (Fate fate : Fate.values()) {
             node.put(fate.word(), remote.count(fate));
         }
-        talk.say("remote control: " + remote.packets() + " packets, " + remote.count(Fate.OBEYED) + " orders obeyed, "
-                + remote.count(Fate.ANSWERED) + " answered");
+        talk.say("remote control: packets " + Figures.count(remote.packets()) + ", orders obeyed "
+                + Figures.count(remote.count(Fate.OBEYED)) + ", answered "
+                + Figures.count(remote.count(Fate.ANSWERED)));
         return node;
     }
 

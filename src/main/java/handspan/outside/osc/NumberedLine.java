@@ -3,7 +3,6 @@ package handspan.outside.osc;
 import handspan.music.send.NumberedAddress;
 import handspan.music.send.SoundFrame;
 import handspan.outside.osc.packet.OscBytes;
-import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -105,10 +104,5 @@ final class NumberedLine {
             bytes[index] = made;
         }
         return made;
-    }
-
-    @Override
-    public String toString() {
-        return new String(bytes(Math.max(0, current)), StandardCharsets.US_ASCII).trim();
     }
 }

@@ -24,7 +24,6 @@ public final class StreamPackets implements PacketSource {
     static final int MOST_CONNECTIONS = 64;
 
     private static final int READ_BYTES = 65_536;
-    private static final long JOIN_MILLIS = 1_000;
 
     private final PacketFraming framing;
     private final ServerSocketChannel server;
@@ -65,9 +64,7 @@ public final class StreamPackets implements PacketSource {
     public static StreamPackets open(
             PacketFraming framing, InetAddress host, int port, LongSupplier clockNanos, Listener listener)
             throws IOException {
-        if (port < 0 || port > 65_535) {
-            throw new IllegalArgumentException("port " + port + " (0..65535): 0 takes any that is free");
-        }
+        ListenPort.check(port);
         ServerSocketChannel server = ServerSocketChannel.open();
         try {
             server.bind(new InetSocketAddress(host, port));
@@ -76,10 +73,7 @@ public final class StreamPackets implements PacketSource {
             return packets;
         } catch (IOException e) {
             server.close();
-            throw new IOException(
-                    "tcp port " + port + " at " + host.getHostAddress() + " can't be opened (" + e.getMessage()
-                            + "): close what listens there, or name another port",
-                    e);
+            throw ListenPort.refused("tcp", host, port, e);
         }
     }
 
@@ -101,13 +95,7 @@ public final class StreamPackets implements PacketSource {
         } catch (IOException e) {
             trouble = "closing: " + e.getMessage();
         }
-        if (Thread.currentThread() != thread) {
-            try {
-                thread.join(JOIN_MILLIS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
+        ListenPort.join(thread);
     }
 
     private void receiveUntilClosed() {

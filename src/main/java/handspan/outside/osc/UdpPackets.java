@@ -15,7 +15,6 @@ public final class UdpPackets implements PacketSource {
     private static final int SOCKET_BUFFER_BYTES = 1 << 20;
 
     private static final int DATAGRAM_MAX_BYTES = 65_535;
-    private static final long JOIN_MILLIS = 1_000;
 
     private final DatagramChannel channel;
     private final InetSocketAddress address;
@@ -44,9 +43,7 @@ public final class UdpPackets implements PacketSource {
      */
     public static UdpPackets open(InetAddress host, int port, LongSupplier clockNanos, Listener listener)
             throws IOException {
-        if (port < 0 || port > 65_535) {
-            throw new IllegalArgumentException("port " + port + " (0..65535): 0 takes any that is free");
-        }
+        ListenPort.check(port);
         DatagramChannel channel = DatagramChannel.open(DatagramOpener.familyOf(host));
         try {
             channel.setOption(StandardSocketOptions.SO_RCVBUF, SOCKET_BUFFER_BYTES);
@@ -56,10 +53,7 @@ public final class UdpPackets implements PacketSource {
             return packets;
         } catch (IOException e) {
             channel.close();
-            throw new IOException(
-                    "udp port " + port + " at " + host.getHostAddress() + " can't be opened (" + e.getMessage()
-                            + "): close what listens there, or name another port",
-                    e);
+            throw ListenPort.refused("udp", host, port, e);
         }
     }
 
@@ -93,13 +87,7 @@ public final class UdpPackets implements PacketSource {
         } catch (IOException e) {
             trouble = "closing: " + e.getMessage();
         }
-        if (Thread.currentThread() != thread) {
-            try {
-                thread.join(JOIN_MILLIS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
+        ListenPort.join(thread);
     }
 
     private void receiveUntilClosed() {
