@@ -10,6 +10,7 @@ public final class Rejections {
     }
 
     private final Map<Rejection, Tally> tallies = new EnumMap<>(Rejection.class);
+    private long total;
 
     /** Starts at none. */
     public Rejections() {
@@ -23,7 +24,13 @@ public final class Rejections {
         Tally tally = tallies.get(reason);
         if (tally != null) {
             tally.count++;
+            total++;
         }
+    }
+
+    /** How many in all. */
+    public long total() {
+        return total;
     }
 
     /** Those that have happened. */

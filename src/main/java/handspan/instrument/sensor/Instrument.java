@@ -25,6 +25,9 @@ public record Instrument(
         @Nullable ChannelSpec level,
         double referenceVolts,
         @Nullable PortIdentity port) {
+    /** Name of an instrument that was given none. */
+    public static final String USUAL_NAME = "instrument";
+
     /** Usual link speed of a board program. */
     public static final int USUAL_BAUD = 115_200;
 
