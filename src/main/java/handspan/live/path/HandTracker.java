@@ -112,6 +112,11 @@ public final class HandTracker {
         smoother.use(settings);
     }
 
+    /** When the hand leaves, it fades for so long from now on. */
+    void fadingFor(long nanos) {
+        presence.fadingFor(nanos);
+    }
+
     /** All physical values read so much too high from now on, in the sensor's unit. */
     public void shift(double physical) {
         shift = physical;

@@ -72,7 +72,7 @@ public final class LightGuard {
     }
 
     private final double spanLn;
-    private final boolean loudOpen;
+    private boolean loudOpen;
     private final LightTrail trail = new LightTrail();
     private final Lamps lamps;
     private double brightestLn;
@@ -200,6 +200,17 @@ public final class LightGuard {
         holds = false;
         cause = Cause.NONE;
         reason = "";
+    }
+
+    /** The other end is the loud one: how fast light moved towards the one before says nothing. A mute stays. */
+    void loudOpen(boolean open) {
+        if (open != loudOpen) {
+            loudOpen = open;
+            trail.clear();
+            usualNanos = NEVER;
+            fastNanos = NEVER;
+            holds = false;
+        }
     }
 
     /** Nothing was heard for a while: what was seen last says nothing of how fast light moves. A mute stays. */

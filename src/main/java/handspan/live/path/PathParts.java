@@ -35,7 +35,7 @@ final class PathParts {
         this.settings = settings;
     }
 
-    private static SmoothSettings levelSmoothing(Room room, HandSetup level, LevelCurve curve) {
+    static SmoothSettings levelSmoothing(Room room, HandSetup level, LevelCurve curve) {
         double dbPerMm = (curve.ceilingDb() - curve.floorDb()) / level.zone().lengthMm();
         return SmoothSettings.reaching(level.noise(), room.ratePerS(), TARGET_DB / dbPerMm, Quickness.USUAL);
     }

@@ -3,6 +3,7 @@ package handspan.live.path;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.line.Reading;
 import handspan.music.level.Leaving;
+import handspan.music.level.LevelCurve;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
@@ -42,7 +43,7 @@ public final class PlayPath {
     private final Glide levelGlide;
     private final Voice voice;
     private final Fade fade;
-    private final long leavingNanos;
+    private long leavingNanos;
     private final Sustain heldPitch;
     private final Sustain heldLevel;
     private final Surroundings surroundings;
@@ -56,6 +57,7 @@ public final class PlayPath {
 
     private boolean muted;
     private boolean lost;
+    private boolean paused;
     private boolean stopping;
     private boolean unsounded;
     private long nextFrameNanos;
@@ -110,6 +112,7 @@ public final class PlayPath {
     public void take(Reading reading) {
         long timeNanos = reading.timeNanos();
         lost = false;
+        paused = false;
         channels.onReading(reading);
         watchSensors(reading);
         boolean wasPlaying = pitchHand.isPlaying();
@@ -215,7 +218,7 @@ public final class PlayPath {
     }
 
     private boolean isClosed() {
-        return muted || lost || stopping || surroundings.mutes() || pitchTrouble.isFrozen();
+        return muted || lost || paused || stopping || surroundings.mutes() || pitchTrouble.isFrozen();
     }
 
     /** A held note sounds as one that is played does: to whoever listens, a hand plays. */
@@ -251,6 +254,18 @@ public final class PlayPath {
     /** The link is gone: fade, and wait for two agreeing readings. */
     public void onLost() {
         lost = true;
+        paused = false;
+        forgetHands();
+    }
+
+    /** Readings stop for now, on purpose: the same, but nothing is lost. */
+    public void onBreak() {
+        lost = false;
+        paused = true;
+        forgetHands();
+    }
+
+    private void forgetHands() {
         heldPitch.end();
         heldLevel.end();
         surroundings.onLost();
@@ -285,6 +300,19 @@ public final class PlayPath {
     /** What was sent last; null before the first frame. */
     public @Nullable SoundFrame latest() {
         return outlet.latest();
+    }
+
+    /** Where the hands are at a moment, whether they sound or not. */
+    public HandsNow hands(long timeNanos) {
+        double pitchMm = pitchGlide.hasPosition() ? pitchGlide.at(timeNanos) : Double.NaN;
+        double levelMm = levelHand != null && levelGlide.hasPosition() ? levelGlide.at(timeNanos) : Double.NaN;
+        return new HandsNow(
+                pitchHand.isPlaying(),
+                pitchMm,
+                pitchHand.setup().zone().place01(pitchMm),
+                levelHand != null && levelHand.isPlaying(),
+                levelMm,
+                levelHand == null ? Double.NaN : levelHand.setup().zone().place01(levelMm));
     }
 
     /** Frames sent. */
@@ -341,5 +369,24 @@ public final class PlayPath {
             voice.tune(tuning, StepsBudget.limits(room, tuning), outlet.sounded());
         }
         return refusal;
+    }
+
+    /**
+     * Puts another level curve in; hands and sound go on, and level passes over into it as {@link Fade} says, without a
+     * leap. What becomes of a hand that leaves is as chosen there from now on.
+     */
+    public void level(LevelCurve curve) {
+        voice.level(curve);
+        fade.use(curve);
+        Leaving leaving = curve.leaving();
+        leavingNanos = Nanos.ofMs(leaving.fadeMs());
+        heldPitch.holding(leaving.holds());
+        heldLevel.holding(leaving.holds());
+        pitchHand.fadingFor(leavingNanos);
+        surroundings.loudOpen(curve.loudFar());
+        if (levelHand != null) {
+            levelHand.fadingFor(leavingNanos);
+            levelHand.smoothBy(PathParts.levelSmoothing(room, levelHand.setup(), curve));
+        }
     }
 }

@@ -57,7 +57,7 @@ public final class Presence {
     private static final long ARRIVE_NANOS = 150 * Nanos.PER_MS;
 
     private final long leaveNanos;
-    private final long fadeNanos;
+    private long fadeNanos;
     private final PlayBounds bounds;
     private final HandMotion motion;
     private State state = State.AWAY;
@@ -81,6 +81,11 @@ public final class Presence {
         this.fadeNanos = fadeNanos;
         this.bounds = bounds;
         this.motion = new HandMotion(bounds.noiseMm());
+    }
+
+    /** A hand that leaves fades for so long from now on. */
+    void fadingFor(long nanos) {
+        fadeNanos = nanos;
     }
 
     /** A reading with the hand within bounds, printed as it came. */

@@ -81,6 +81,13 @@ final class Surroundings {
         return light == null ? 0 : light.shiftLn();
     }
 
+    /** Which end of the level hand's light is the loud one. */
+    void loudOpen(boolean open) {
+        if (light != null) {
+            light.guard().loudOpen(open);
+        }
+    }
+
     void retakeLight() {
         asked = light == null;
         if (light != null) {

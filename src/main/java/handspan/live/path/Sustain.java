@@ -5,7 +5,7 @@ package handspan.live.path;
  * sound ends it for good. Pure. Owned by one thread.
  */
 final class Sustain {
-    private final boolean holds;
+    private boolean holds;
     private boolean played;
     private boolean held;
 
@@ -16,6 +16,11 @@ final class Sustain {
      */
     Sustain(boolean holds) {
         this.holds = holds;
+    }
+
+    /** The player has chosen otherwise; what is held while nothing shall be goes with the next look. */
+    void holding(boolean on) {
+        holds = on;
     }
 
     /**

@@ -20,7 +20,7 @@ final class Voice {
 
     private final Zone pitchZone;
     private final @Nullable Zone levelZone;
-    private final LevelCurve level;
+    private LevelCurve level;
     private final PitchBridge bridge = new PitchBridge(BRIDGE_MS);
     private Tuning tuning;
     private PitchCurve curve;
@@ -53,6 +53,11 @@ final class Voice {
         curve = chosen.curve();
         ladder = chosen.ladder();
         snapper = Snapper.of(chosen.snapping(), ladder, limits);
+    }
+
+    /** Puts another level curve in, at once: what sounds passes over in the {@link Fade}. */
+    void level(LevelCurve curve) {
+        level = curve;
     }
 
     void onPitchHand(double mm, long timeNanos) {

@@ -17,6 +17,11 @@ sealed interface Activity permits Watching, FindingHands, Surveying, Calibrating
     /** The link is gone. */
     default void onLost() {}
 
+    /** Lines stop for now, on purpose; those that come next are of another time. */
+    default void onBreak() {
+        onLost();
+    }
+
     /** Whether the command meant this activity. */
     default boolean onCommand(Command command) {
         return false;
@@ -35,6 +40,11 @@ sealed interface Activity permits Watching, FindingHands, Surveying, Calibrating
     /** Whether it is finished. */
     default boolean isDone() {
         return false;
+    }
+
+    /** How many numbers of the pitch hand were held back as spikes. */
+    default long heldBack() {
+        return 0;
     }
 
     /** No more readings will come. */

@@ -4,6 +4,7 @@ import handspan.instrument.survey.ChannelGuess;
 import handspan.instrument.survey.ChannelReport;
 import handspan.instrument.survey.FoundHands;
 import handspan.instrument.survey.WavePart;
+import handspan.live.path.HandsNow;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
@@ -77,6 +78,8 @@ public sealed interface ActivityView {
      * @param hint what is worth a word between songs; empty while a hand plays, and when nothing is
      * @param sensorTrouble what is wrong with a hand's sensor while lines still come; empty when nothing is
      * @param stopped whether sound has gone for good after a stop
+     * @param hands where the hands are, whether they sound or not
+     * @param sent the latest frames that were sent
      */
     record Playing(
             PlayState state,
@@ -88,6 +91,35 @@ public sealed interface ActivityView {
             String lightMute,
             String hint,
             String sensorTrouble,
-            boolean stopped)
-            implements ActivityView {}
+            boolean stopped,
+            HandsNow hands,
+            Recent<SoundFrame> sent)
+            implements ActivityView {
+        /** A view without what only charts look at. */
+        public Playing(
+                PlayState state,
+                Tuning tuning,
+                Optional<SoundFrame> frame,
+                long frames,
+                long spikes,
+                double ratePerS,
+                String lightMute,
+                String hint,
+                String sensorTrouble,
+                boolean stopped) {
+            this(
+                    state,
+                    tuning,
+                    frame,
+                    frames,
+                    spikes,
+                    ratePerS,
+                    lightMute,
+                    hint,
+                    sensorTrouble,
+                    stopped,
+                    HandsNow.UNKNOWN,
+                    Recent.none());
+        }
+    }
 }

@@ -4,6 +4,7 @@ import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.Sensor;
 import handspan.live.path.PathSettings;
+import handspan.music.level.LevelCurve;
 import handspan.music.tuning.Tuning;
 import handspan.profile.RoomProfile;
 import handspan.room.calibrate.CalibrationPlan;
@@ -14,7 +15,7 @@ import java.util.List;
 public sealed interface Command {
     /** Whether it only changes what runs; where that has yet to begin, it waits with it. */
     default boolean adjusts() {
-        return this instanceof Mute || this instanceof Tune || this instanceof RetakeLight;
+        return this instanceof Mute || this instanceof Tune || this instanceof Level || this instanceof RetakeLight;
     }
 
     /** Show what comes. */
@@ -67,6 +68,9 @@ public sealed interface Command {
 
     /** Put another tuning in while playing. */
     record Tune(Tuning tuning) implements Command {}
+
+    /** Put another level curve in while playing. */
+    record Level(LevelCurve curve) implements Command {}
 
     /** Take the open light of the next second without a hand as the open level, for this session. */
     record RetakeLight() implements Command {}

@@ -59,6 +59,7 @@ public final class Engine {
     private final LinkDoubts doubts = new LinkDoubts();
     private long nowNanos;
     private long readings;
+    private final RecentLog<LineSeen> seen = new RecentLog<>();
 
     /**
      * An engine that does nothing yet.
@@ -98,6 +99,23 @@ public final class Engine {
         drainEvents();
     }
 
+    /**
+     * Lines stop for now, on purpose: a recording is paused, or goes on elsewhere. What was half heard is forgotten,
+     * what sounds fades, and nothing is lost; what comes next has to agree with itself before it sounds.
+     *
+     * @param words why, in a few
+     */
+    public void onBreak(String words, long timeNanos) {
+        nowNanos = timeNanos;
+        intake.onConnected();
+        doubts.onConnected(timeNanos);
+        link.onBreak(words);
+        if (activity != null) {
+            activity.onBreak();
+        }
+        drainEvents();
+    }
+
     /** Bytes came. */
     public void onBytes(byte[] chunk, int count, long timeNanos) {
         nowNanos = timeNanos;
@@ -105,7 +123,11 @@ public final class Engine {
         drainLink();
         link.onBytes(timeNanos);
         drainLink();
+        long rejected = intake.rejections().total();
         intake.onBytes(chunk, count, timeNanos);
+        for (; rejected < intake.rejections().total(); rejected++) {
+            seen.add(new LineSeen(timeNanos, null, LineSeen.Fate.REJECTED));
+        }
         doubts.onBytes(intake.garbled01(), timeNanos);
         if (activity != null) {
             activity.onReadingsTaken(timeNanos);
@@ -250,9 +272,13 @@ public final class Engine {
 
     private void onReading(Reading reading) {
         readings++;
+        LineSeen.Fate fate = LineSeen.Fate.TAKEN;
         if (activity != null) {
+            long heldBack = activity.heldBack();
             activity.onReading(slots == null ? reading : slots.back(reading));
+            fate = activity.heldBack() > heldBack ? LineSeen.Fate.HELD_BACK : fate;
         }
+        seen.add(new LineSeen(reading.timeNanos(), reading, fate));
     }
 
     /** Hands on what has become of the link. */
@@ -318,6 +344,7 @@ public final class Engine {
                 activity == null ? new ActivityView.Idle() : activity.view(),
                 statuses,
                 events.latest(),
-                activity != null && activity.isDone());
+                activity != null && activity.isDone(),
+                seen.recent());
     }
 }

@@ -6,7 +6,11 @@ import handspan.instrument.survey.WavePart;
 import handspan.live.path.LightTaken;
 import handspan.music.send.PlayState;
 import handspan.music.tuning.Tuning;
+import handspan.number.units.Figures;
+import handspan.room.HandRole;
 import handspan.room.Hold;
+import handspan.room.StepKind;
+import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.Steadiness;
 import handspan.room.calibrate.Step;
 import java.util.List;
@@ -85,7 +89,33 @@ public record Event(long number, long timeNanos, What what) {
      */
     public record Captured(
             Step step, Optional<Hold> hold, Optional<Steadiness> steadiness, long fromNanos, long toNanos)
-            implements What {}
+            implements What {
+        /** What, in words that go on from "captured". */
+        public String words() {
+            if (step.kind() == StepKind.AIM) {
+                // to say how far off it was would aid the next one
+                return " " + step.reach().orElseThrow().number() + " of " + CalibrationPlan.REACHES;
+            }
+            return hold.map(this::words).orElse(": nothing there, as it should be");
+        }
+
+        private String words(Hold held) {
+            StepKind kind = step.kind();
+            boolean light = kind == StepKind.OPEN
+                    || kind == StepKind.COVERED
+                    || (kind == StepKind.MID && held.hand() == HandRole.LEVEL);
+            int decimals = light || held.physical() < 10 ? 3 : 1;
+            String there =
+                    kind == StepKind.REST ? " something steady (if it is a hand, take it away and the step again)" : "";
+            return there + ": " + Figures.text(held.physical(), decimals) + " +- "
+                    + Figures.text(held.standardUncertainty(), decimals + 1)
+                    + (light ? " in log light" : "") + ", noise " + Figures.text(held.noise(), decimals + 1)
+                    + steadiness
+                            .filter(steady -> steady.slow() > 0)
+                            .map(steady -> ", wander " + Figures.text(steady.slow(), decimals + 1))
+                            .orElse("");
+        }
+    }
 
     /**
      * A step is being held as it should be; it only has to last.

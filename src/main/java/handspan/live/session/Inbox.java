@@ -37,6 +37,9 @@ final class Inbox {
         /** The link ended or could not be opened. */
         record Down(String reason, long timeNanos) implements News {}
 
+        /** Lines stop for now, on purpose. */
+        record Break(String words, long timeNanos) implements News {}
+
         /** A recording or simulation is over. */
         record Over(long timeNanos) implements News {}
 

@@ -10,6 +10,8 @@ public enum LinkState {
     WAITING,
     /** Lines come. */
     UP,
+    /** No lines come for now, on purpose: a recording that is paused, or that goes on elsewhere. */
+    PAUSED,
     /** It was there and has gone; it is being looked for. */
     LOST,
     /** The recording or simulation is over. */

@@ -67,6 +67,12 @@ final class LinkWatch {
         reopen = false;
     }
 
+    /** Lines stop for now, on purpose: nothing is waited for. */
+    void onBreak(String words) {
+        silentOpenings = 0;
+        become(LinkState.PAUSED, words);
+    }
+
     /** Bytes came. */
     void onBytes(long timeNanos) {
         heardNanos = timeNanos;

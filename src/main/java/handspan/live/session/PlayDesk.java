@@ -29,7 +29,7 @@ public final class PlayDesk {
     public record Setting(
             String tuning, int number, int transpose, double trimCents, double quickness, boolean muted) {}
 
-    private final List<Tuning> tunings;
+    private List<Tuning> tunings;
     private final Consumer<Command> commands;
     private Tuning own;
     private int index;
@@ -150,6 +150,26 @@ public final class PlayDesk {
             transpose = stays.transpose() - own.transpose();
             trimCents = stays.trimCents() - own.trimCents();
             quickness = stays.quickness().steps() - own.quickness().steps();
+        }
+    }
+
+    /**
+     * The room's tunings were changed. What plays follows where it differs; what was added to it stays, where it can
+     * have it.
+     *
+     * @param others the room's tunings now
+     * @param name of the one that goes on; where it is not there any more, the first one plays
+     */
+    public synchronized void follow(List<Tuning> others, String name) {
+        Tuning before = own;
+        tunings = List.copyOf(others);
+        index = Math.max(0, place(name));
+        Tuning next = tunings.get(index);
+        if (next.equals(before)) {
+            own = next;
+        } else if (set(next, transpose, trimCents, quickness).isPresent()) {
+            own = next;
+            unshift();
         }
     }
 

@@ -24,26 +24,48 @@ final class Playing implements Activity {
     private String toldLightMute = "";
     private String toldHint = "";
     private boolean toldTrouble;
+    private final RecentLog<SoundFrame> sent = new RecentLog<>();
+    private long sentCount;
+    private long nowNanos;
 
     Playing(LineShape shape, Command.Play command, List<FrameTarget> targets, long startNanos) {
         this.path = new PlayPath(command.profile(), command.tuning(), shape, command.settings(), targets, startNanos);
         this.tuning = command.tuning();
+        this.nowNanos = startNanos;
     }
 
     @Override
     public void onReading(Reading reading) {
         intervals.onReading(reading.timeNanos());
+        nowNanos = reading.timeNanos();
         path.take(reading);
     }
 
     @Override
     public void onReadingsTaken(long timeNanos) {
         path.onReadingsTaken(timeNanos);
+        keepSent();
     }
 
     @Override
     public void onTick(long timeNanos) {
+        nowNanos = timeNanos;
         path.onTick(timeNanos);
+        keepSent();
+    }
+
+    /** At most one frame goes out in a call. */
+    private void keepSent() {
+        SoundFrame frame = path.latest();
+        if (frame != null && path.frames() != sentCount) {
+            sentCount = path.frames();
+            sent.add(frame);
+        }
+    }
+
+    @Override
+    public long heldBack() {
+        return path.spikes();
     }
 
     @Override
@@ -52,11 +74,18 @@ final class Playing implements Activity {
     }
 
     @Override
+    public void onBreak() {
+        path.onBreak();
+    }
+
+    @Override
     public boolean onCommand(Command command) {
         if (command instanceof Command.Mute mute) {
             path.mute(mute.on());
         } else if (command instanceof Command.Tune tune) {
             tune(tune.tuning());
+        } else if (command instanceof Command.Level level) {
+            path.level(level.curve());
         } else if (command instanceof Command.RetakeLight) {
             path.retakeLight();
         } else if (command instanceof Command.Stop) {
@@ -141,6 +170,8 @@ final class Playing implements Activity {
                 path.lightMute(),
                 path.hint(),
                 path.sensorTrouble(),
-                path.isStopped());
+                path.isStopped(),
+                path.hands(nowNanos),
+                sent.recent());
     }
 }

@@ -104,7 +104,11 @@ public final class Session implements AutoCloseable {
         byte[] buffer = new byte[4096];
         int count = open.read(buffer);
         while (count >= 0 && !closing) {
-            inbox.offer(new Inbox.News.Bytes(java.util.Arrays.copyOf(buffer, count), clockNanos.getAsLong()));
+            long nowNanos = clockNanos.getAsLong();
+            inbox.offer(
+                    count == Link.BREAK
+                            ? new Inbox.News.Break(open.breakWords(), nowNanos)
+                            : new Inbox.News.Bytes(java.util.Arrays.copyOf(buffer, count), nowNanos));
             count = open.read(buffer);
         }
     }
@@ -172,6 +176,8 @@ public final class Session implements AutoCloseable {
             engine.onLinkUp(up.note(), up.timeNanos());
         } else if (news instanceof Inbox.News.Down down) {
             engine.onLinkDown(down.reason(), down.timeNanos());
+        } else if (news instanceof Inbox.News.Break stop) {
+            engine.onBreak(stop.words(), stop.timeNanos());
         } else if (news instanceof Inbox.News.Over over) {
             engine.onEnd(over.timeNanos());
         } else if (news instanceof Inbox.News.Order order) {

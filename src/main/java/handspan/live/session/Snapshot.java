@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param targets where frames go
  * @param events the latest events, oldest first
  * @param done whether what was started is finished
+ * @param seen the latest lines, and what became of each
  */
 public record Snapshot(
         long timeNanos,
@@ -43,4 +44,41 @@ public record Snapshot(
         ActivityView activity,
         List<TargetStatus> targets,
         List<Event> events,
-        boolean done) {}
+        boolean done,
+        Recent<LineSeen> seen) {
+    /** A snapshot without what only charts look at. */
+    public Snapshot(
+            long timeNanos,
+            LinkState link,
+            String linkReason,
+            Optional<LineShape> shape,
+            long lines,
+            long readings,
+            long bytes,
+            Map<Rejection, Long> rejections,
+            LineNews text,
+            String question,
+            Arrivals arrivals,
+            ActivityView activity,
+            List<TargetStatus> targets,
+            List<Event> events,
+            boolean done) {
+        this(
+                timeNanos,
+                link,
+                linkReason,
+                shape,
+                lines,
+                readings,
+                bytes,
+                rejections,
+                text,
+                question,
+                arrivals,
+                activity,
+                targets,
+                events,
+                done,
+                Recent.none());
+    }
+}

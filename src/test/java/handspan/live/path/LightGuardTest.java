@@ -242,4 +242,20 @@ class LightGuardTest {
         show(t -> 1, 0.02, 1, 50, 0, true);
         assertEquals(0, mutes);
     }
+
+    /** Light ten times as bright as open mutes whichever end is loud; a choice of ends does not open the sound. */
+    @Test
+    void choosingTheOtherEndAsTheLoudOneIsNoJumpAndEndsNoMute() {
+        show(t -> 0.04, -1, 0, 50, 0, true);
+        guard.loudOpen(false);
+        show(t -> 0.04, 0.02, 1, 50, 0, true);
+        assertEquals(0, mutes, guard.reason());
+        guard.loudOpen(true);
+        show(t -> 0.04, 1.02, 2, 50, 0, true);
+        assertEquals(0, mutes, guard.reason());
+        show(t -> 10, 2.02, 3, 50, 0, true);
+        assertTrue(guard.mutes());
+        guard.loudOpen(false);
+        assertTrue(guard.mutes());
+    }
 }

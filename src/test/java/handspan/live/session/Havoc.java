@@ -195,13 +195,14 @@ final class Havoc {
             }
             return;
         }
-        switch (random.nextInt(9)) {
+        switch (random.nextInt(10)) {
             case 0, 1 -> mute(true);
             case 2, 3 -> tune();
             case 4 -> engine.onCommand(new Command.RetakeLight(), now);
             case 5 -> link();
             case 6 -> stop();
             case 7 -> play();
+            case 8 -> level();
             default -> modes[random.nextInt(2)] = one(MODES);
         }
     }
@@ -220,6 +221,12 @@ final class Havoc {
         Tuning chosen = one(tunings);
         laws.allow(chosen);
         engine.onCommand(new Command.Tune(chosen), now);
+    }
+
+    private void level() {
+        LevelCurve chosen = curve();
+        laws.follow(chosen, now);
+        engine.onCommand(new Command.Level(chosen), now);
     }
 
     private void link() {
@@ -250,6 +257,7 @@ final class Havoc {
                 PathSettings.USUAL.muted(muted).gliding(random.nextInt(3) > 0).withFrames(50 + random.nextInt(400));
         engine.onCommand(new Command.Play(room, first, settings), now);
         laws.start();
+        laws.follow(room.level(), now);
         if (muted) {
             laws.shut();
         }

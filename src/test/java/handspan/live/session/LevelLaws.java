@@ -22,9 +22,10 @@ final class LevelLaws implements FrameTarget {
     /** The ends of a range stand at the scale's own notes where these are nearer than a quarter tone: in keys. */
     private static final double END_KEYS = 0.5;
 
-    private final double ceiling01;
-    private final double floor01;
-    private final double riseDbPerMs;
+    private double ceiling01;
+    private double floor01;
+    private double riseDbPerMs;
+    private long changedNanos = Long.MIN_VALUE / 2;
     private double lowHz = Double.MAX_VALUE;
     private double highHz;
     private double gain01;
@@ -38,6 +39,14 @@ final class LevelLaws implements FrameTarget {
         this.ceiling01 = gain(curve.ceilingDb());
         this.floor01 = gain(curve.floorDb());
         this.riseDbPerMs = curve.riseDbPerMs();
+    }
+
+    /** Another level curve holds from now on: its ceiling once a short fade is over, until then all may only fall. */
+    void follow(LevelCurve curve, long nowNanos) {
+        ceiling01 = gain(curve.ceilingDb());
+        floor01 = gain(curve.floorDb());
+        riseDbPerMs = curve.riseDbPerMs();
+        changedNanos = nowNanos;
     }
 
     private static double gain(double db) {
@@ -73,7 +82,9 @@ final class LevelLaws implements FrameTarget {
     public void send(SoundFrame frame, boolean withState) {
         frames++;
         double now01 = frame.gain01();
-        assertTrue(now01 >= 0 && now01 <= ceiling01 * (1 + ROUNDING), () -> "above the ceiling: " + frame);
+        boolean passes = frame.timeNanos() - changedNanos < FADE_MS * 1e6;
+        double highest01 = passes ? Math.max(ceiling01, gain01) : ceiling01;
+        assertTrue(now01 >= 0 && now01 <= highest01 * (1 + ROUNDING), () -> "above the ceiling: " + frame);
         double sinceMs = (frame.timeNanos() - timeNanos) / 1e6;
         double most01 = gain01 <= 0 ? floor01 : Math.max(gain01, floor01) * gain(riseDbPerMs * sinceMs);
         double before01 = gain01;

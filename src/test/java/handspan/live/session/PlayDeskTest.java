@@ -95,4 +95,26 @@ class PlayDeskTest {
         desk.shift(1, 0);
         assertEquals(FIRST.shifted(3, 0), tuned());
     }
+
+    @Test
+    void overTuningsThatWereChangedWhatWasAddedStaysAndOnlyWhatDiffersIsToldToWhatPlays() {
+        desk.transposeTo(3);
+        commands.clear();
+        desk.follow(List.of(FIRST, SECOND, SECOND.named("third")), "first");
+        assertEquals(List.of(), commands);
+        assertEquals(new PlayDesk.Setting("first", 1, 3, 0, 0, true), desk.setting());
+        desk.follow(List.of(SECOND, FIRST.named("reel"), SECOND.named("third")), "reel");
+        assertEquals("reel", tuned().name());
+        assertEquals(3, tuned().transpose());
+        assertEquals(new PlayDesk.Setting("reel", 2, 3, 0, 0, true), desk.setting());
+        assertEquals(Optional.empty(), desk.choose("third"));
+    }
+
+    @Test
+    void aTuningThatIsGoneMakesRoomForTheFirstAndWhatItCannotHaveIsDropped() {
+        desk.transposeTo(Tuning.MOST_TRANSPOSE);
+        desk.follow(List.of(SECOND), "first");
+        assertEquals(SECOND, tuned(), "12 and 48 semitones are more than any tuning can have");
+        assertEquals(new PlayDesk.Setting("second", 1, 0, 0, 0, true), desk.setting());
+    }
 }
