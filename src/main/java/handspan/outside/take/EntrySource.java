@@ -22,6 +22,14 @@ sealed interface EntrySource permits TakeEntries, LogEntries, TableEntries {
     /** The lines before the first entry, as they stand. */
     List<String> headerLines();
 
+    /** Whether reading could go on from the end of the line that was taken last, knowing no more than its number. */
+    default boolean isBetweenLines() {
+        return true;
+    }
+
+    /** Goes on after another line; the file has been put there. */
+    void goOn(TakeBookmark mark);
+
     /** What a take says about itself. */
     default TakeHeader header() {
         return TakeHeader.unknown();

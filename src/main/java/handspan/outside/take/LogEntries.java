@@ -39,6 +39,11 @@ final class LogEntries implements EntrySource {
     }
 
     @Override
+    public void goOn(TakeBookmark mark) {
+        lineCount = mark.lines();
+    }
+
+    @Override
     public @Nullable TakeEntry next() throws IOException {
         for (RawLine line = lines.next(); line != null; line = lines.next()) {
             long micros = times.micros(lineCount);

@@ -11,9 +11,10 @@ import java.nio.charset.StandardCharsets;
  * @param bytes without the line end
  * @param terminated whether a line end followed; false only for what stands after the last one
  * @param tooLong whether it was cut at {@link RawLines#LONGEST_BYTES}
+ * @param endByte bytes of the file up to and with its line end
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared, and made once per line: no need to copy
-record RawLine(long number, byte[] bytes, boolean terminated, boolean tooLong) {
+record RawLine(long number, byte[] bytes, boolean terminated, boolean tooLong, long endByte) {
     /** UTF-8 where the bytes are valid UTF-8, else Latin-1, which cannot fail. */
     String text() {
         try {

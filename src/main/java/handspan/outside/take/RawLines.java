@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Splits a file into lines, one at a time, with a look ahead of a few. A line ends with LF, CR, CR LF or LF CR; the
  * pairs count as one end. A line longer than {@link #LONGEST_BYTES} is cut there, so that no file can fill the memory.
+ * Knows where in the stream it is, so that reading can go on there later.
  */
 final class RawLines implements Closeable {
     /** Far above any board's line; room for the heading of a table with 100,000 columns. */
@@ -28,6 +29,12 @@ final class RawLines implements Closeable {
     private int end;
     private long number;
 
+    /** Bytes of the stream before {@link #chunk}. */
+    private long beforeChunk;
+
+    private long taken;
+    private long takenNumber;
+
     /** Reads from the stream's start; a UTF-8 byte order mark there is passed over. */
     RawLines(InputStream in) throws IOException {
         this.in = in;
@@ -35,6 +42,33 @@ final class RawLines implements Closeable {
         if (startsWith(0xEF, 0xBB, 0xBF)) {
             at = 3;
         }
+        taken = at;
+    }
+
+    /** Bytes of the stream up to the end of the last line that was taken. */
+    long takenBytes() {
+        return taken;
+    }
+
+    /** Number of that line; 0 before the first. */
+    long takenNumber() {
+        return takenNumber;
+    }
+
+    /**
+     * Goes on elsewhere; the stream has been put there.
+     *
+     * @param bytes of the stream before it, up to the end of a line
+     * @param lineNumber of that line
+     */
+    void goOn(long bytes, long lineNumber) throws IOException {
+        ahead.clear();
+        end = 0;
+        beforeChunk = bytes;
+        taken = bytes;
+        takenNumber = lineNumber;
+        number = lineNumber;
+        fill();
     }
 
     /** Whether the file begins with a UTF-16 byte order mark. Ask before reading. */
@@ -45,8 +79,10 @@ final class RawLines implements Closeable {
     /** The next line, null at the end. */
     @Nullable
     RawLine next() throws IOException {
-        RawLine first = ahead.poll();
-        return first != null ? first : read();
+        RawLine first = ahead.isEmpty() ? read() : ahead.remove();
+        taken = first == null ? taken : first.endByte();
+        takenNumber = first == null ? takenNumber : first.number();
+        return first;
     }
 
     /** The next line without taking it, null at the end. */
@@ -102,7 +138,7 @@ final class RawLines implements Closeable {
             passPartner(b == '\n' ? '\r' : '\n');
         }
         number++;
-        return new RawLine(number, Arrays.copyOf(line, length), b >= 0, tooLong);
+        return new RawLine(number, Arrays.copyOf(line, length), b >= 0, tooLong, beforeChunk + at);
     }
 
     private void passPartner(char partner) throws IOException {
@@ -122,6 +158,7 @@ final class RawLines implements Closeable {
     }
 
     private void fill() throws IOException {
+        beforeChunk += end;
         at = 0;
         end = in.readNBytes(chunk, 0, CHUNK_BYTES);
     }

@@ -52,6 +52,19 @@ final class TableEntries implements EntrySource {
     }
 
     @Override
+    public boolean isBetweenLines() {
+        return at == row.size();
+    }
+
+    @Override
+    public void goOn(TakeBookmark mark) {
+        row = List.of();
+        at = 0;
+        lineCount = mark.lines();
+        rows = mark.lines() / columns.values();
+    }
+
+    @Override
     public @Nullable TakeEntry next() throws IOException {
         if (at == row.size() && !nextRow()) {
             return null;

@@ -50,6 +50,13 @@ final class TakeEntries implements EntrySource {
     }
 
     @Override
+    public void goOn(TakeBookmark mark) {
+        lineCount = mark.lines();
+        lastMicros = mark.micros();
+        lastNumber = mark.lineNumber();
+    }
+
+    @Override
     public @Nullable TakeEntry next() throws IOException {
         for (RawLine line = lines.next(); line != null; line = lines.next()) {
             TakeEntry entry = entry(line);

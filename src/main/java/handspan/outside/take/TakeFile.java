@@ -2,9 +2,11 @@ package handspan.outside.take;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,13 +29,16 @@ import org.jspecify.annotations.Nullable;
  */
 public final class TakeFile implements Closeable {
     private final Path file;
+    private final SeekableByteChannel channel;
     private final RawLines lines;
     private final Damage damage;
     private final EntrySource source;
     private final StatedFigures stated;
+    private long lastMicros;
 
-    private TakeFile(Path file, RawLines lines, Damage damage, EntrySource source) {
+    private TakeFile(Path file, SeekableByteChannel channel, RawLines lines, Damage damage, EntrySource source) {
         this.file = file;
+        this.channel = channel;
         this.lines = lines;
         this.damage = damage;
         this.source = source;
@@ -52,7 +57,7 @@ public final class TakeFile implements Closeable {
             throw new TakeException(file + " is a folder: name a file in it");
         }
         try {
-            return open(file, Files.newInputStream(file), ratePerS);
+            return open(file, Files.newByteChannel(file), ratePerS);
         } catch (TakeException e) {
             throw e;
         } catch (IOException e) {
@@ -60,11 +65,11 @@ public final class TakeFile implements Closeable {
         }
     }
 
-    private static TakeFile open(Path file, InputStream in, OptionalDouble ratePerS) throws IOException {
+    private static TakeFile open(Path file, SeekableByteChannel in, OptionalDouble ratePerS) throws IOException {
         try {
-            RawLines lines = new RawLines(in);
+            RawLines lines = new RawLines(Channels.newInputStream(in));
             Damage damage = new Damage();
-            return new TakeFile(file, lines, damage, EntrySource.of(file, lines, damage, ratePerS));
+            return new TakeFile(file, in, lines, damage, EntrySource.of(file, lines, damage, ratePerS));
         } catch (IOException | RuntimeException e) {
             in.close();
             throw e;
@@ -128,15 +133,55 @@ public final class TakeFile implements Closeable {
     }
 
     /**
+     * All that is to be said of the file, once it has been read; may be empty.
+     *
+     * @param givenRate the rate by which its lines are dated, where it has no times
+     */
+    public String remark(OptionalDouble givenRate) {
+        List<String> remarks = new ArrayList<>();
+        if (givenRate.isPresent()) {
+            rateRemark(lineCount(), givenRate.getAsDouble()).ifPresent(remarks::add);
+        }
+        tableRemark().ifPresent(remarks::add);
+        damageRemark().ifPresent(remarks::add);
+        return String.join("; ", remarks);
+    }
+
+    /**
      * The next entry, null at the end.
      *
      * @throws TakeException when the disk fails
      */
     public @Nullable TakeEntry next() throws TakeException {
         try {
-            return source.next();
+            TakeEntry entry = source.next();
+            lastMicros = entry instanceof TakeEntry.Line line ? line.micros() : lastMicros;
+            return entry;
         } catch (IOException e) {
             throw TakeException.reading(file, lines.number(), e);
+        }
+    }
+
+    /** Where reading could go on later; empty in the middle of a table's row. */
+    public Optional<TakeBookmark> bookmark() {
+        return source.isBetweenLines()
+                ? Optional.of(new TakeBookmark(lastMicros, lines.takenBytes(), lines.takenNumber(), source.lineCount()))
+                : Optional.empty();
+    }
+
+    /**
+     * Goes on from a bookmark of this very file, forward or back.
+     *
+     * @throws TakeException when the disk fails
+     */
+    public void goTo(TakeBookmark mark) throws TakeException {
+        try {
+            channel.position(mark.bytes());
+            lines.goOn(mark.bytes(), mark.lineNumber());
+            source.goOn(mark);
+            lastMicros = mark.micros();
+        } catch (IOException e) {
+            throw TakeException.reading(file, mark.lineNumber(), e);
         }
     }
 
