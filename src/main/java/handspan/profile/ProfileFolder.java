@@ -40,6 +40,11 @@ public final class ProfileFolder {
         this.folder = folder;
     }
 
+    /** A folder beside the rooms, for what is no room; need not exist. */
+    public Path beside(String name) {
+        return folder.resolve(name);
+    }
+
     /** Names of the rooms there are, sorted; none when the folder does not exist. */
     public List<String> rooms() throws ProfileException {
         if (!Files.exists(folder)) {
@@ -62,6 +67,19 @@ public final class ProfileFolder {
                     "name a folder that can be read",
                     e);
         }
+    }
+
+    /** The rooms there are, sorted by name; those that can't be read among them. */
+    public List<KeptRoom> kept() throws ProfileException {
+        List<KeptRoom> kept = new ArrayList<>();
+        for (String name : rooms()) {
+            try {
+                kept.add(new KeptRoom(name, Optional.of(load(name)), ""));
+            } catch (ProfileException e) {
+                kept.add(new KeptRoom(name, Optional.empty(), String.valueOf(e.getMessage())));
+            }
+        }
+        return kept;
     }
 
     /** Whether a room has a file. */

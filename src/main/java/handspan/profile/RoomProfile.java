@@ -82,6 +82,22 @@ public record RoomProfile(Room room, List<Tuning> tunings, LevelCurve level, Sen
         return new RoomProfile(room, ordered, level, send);
     }
 
+    /**
+     * The same room with a tuning by another name.
+     *
+     * @throws IllegalArgumentException when it has none of that name, or another of the new one
+     */
+    public RoomProfile renaming(String name, String other) {
+        Tuning before = tuning(name);
+        return new RoomProfile(
+                room,
+                tunings.stream()
+                        .map(tuning -> tuning.equals(before) ? tuning.named(other) : tuning)
+                        .toList(),
+                level,
+                send);
+    }
+
     /** The same room with another level curve. */
     public RoomProfile with(LevelCurve curve) {
         return new RoomProfile(room, tunings, curve, send);

@@ -108,6 +108,12 @@ public record RoomCheck(Verdict verdict, double pitchCents, double levelDb, List
         return new RoomCheck(Verdict.INSTRUMENT_CHANGED, 0, 0, List.of(reason), "calibrate anew");
     }
 
+    /** The verdict with its figures. */
+    public String words() {
+        return verdict.words() + ": pitch up to " + Figures.text(pitchCents, 0) + " cents off, level up to "
+                + Figures.text(levelDb, 1) + " dB";
+    }
+
     private static double offMm(
             List<Hold> holds, StepKind kind, HandSetup hand, double expectedMm, List<String> reasons) {
         Optional<Hold> fresh = last(holds, kind, HandRole.PITCH);

@@ -148,12 +148,7 @@ public record VenueLine(String what, Grade grade, String reason, String remedy) 
             case LIGHT_ONLY -> Grade.LOOK;
             case CALIBRATE_AGAIN, INSTRUMENT_CHANGED -> Grade.BAD;
         };
-        return new VenueLine(
-                "room",
-                grade,
-                check.verdict().words() + ": pitch up to " + Figures.text(check.pitchCents(), 0)
-                        + " cents off, level up to " + Figures.text(check.levelDb(), 1) + " dB",
-                check.remedy());
+        return new VenueLine("room", grade, check.words(), check.remedy());
     }
 
     /**

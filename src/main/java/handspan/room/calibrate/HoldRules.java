@@ -64,7 +64,7 @@ public record HoldRules(
      * twice as long: the slow wander of the hand is what they are uncertain by, and a longer mean leaves less of it. A
      * reach is over as soon as the hand stops: before long it would be corrected.
      */
-    HoldRules forStep(Step step) {
+    public HoldRules forStep(Step step) {
         boolean close = switch (step.kind()) {
             case RULER, NOTE, AIM -> true;
             case MID -> step.hand() == HandRole.PITCH;

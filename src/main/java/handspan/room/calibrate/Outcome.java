@@ -1,5 +1,6 @@
 package handspan.room.calibrate;
 
+import handspan.number.units.Figures;
 import handspan.room.Aim;
 import handspan.room.Room;
 import java.util.List;
@@ -24,7 +25,13 @@ public record Outcome(Optional<Room> room, Optional<ByEar> byEar, List<String> r
      * @param uncertaintyCents standard uncertainty of the curve in the middle of the zone
      */
     public record ByEar(
-            int lowKey, int highKey, boolean highNear, double warp, double residualCents, double uncertaintyCents) {}
+            int lowKey, int highKey, boolean highNear, double warp, double residualCents, double uncertaintyCents) {
+        /** How good it is, in words. */
+        public String words() {
+            return "by ear: residual " + Figures.text(residualCents, 0) + " cents rms, curve good for "
+                    + Figures.text(uncertaintyCents, 1) + " cents in the middle (standard uncertainty)";
+        }
+    }
 
     /** Copies the reasons. */
     public Outcome {

@@ -1,0 +1,88 @@
+package handspan.profile;
+
+import handspan.instrument.sensor.SensorKind;
+import handspan.music.tuning.Tuning;
+import handspan.number.units.Figures;
+import handspan.room.FitQuality;
+import handspan.room.HandRole;
+import handspan.room.HandSetup;
+import handspan.room.Room;
+import handspan.room.StepKind;
+import handspan.room.budget.AirChange;
+import handspan.room.budget.NoteBudget;
+import handspan.room.calibrate.AimFit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What was measured in a room, and what it can promise, a sentence each. */
+public final class RoomInWords {
+    private RoomInWords() {}
+
+    /** Both hands with their zones, and how well the player reaches. */
+    public static List<String> hands(Room room) {
+        List<String> lines = new ArrayList<>();
+        lines.add("pitch hand: channel " + room.pitch().channel().text() + ", zone " + zone(room.pitch()) + ", noise "
+                + Figures.text(room.pitch().noiseMm(), 2) + " mm at " + Figures.text(room.ratePerS(), 1)
+                + " readings a second");
+        HandSetup level = room.level();
+        lines.add(
+                level == null
+                        ? "level hand: none, level stays at the ceiling while a hand plays"
+                        : "level hand: channel " + level.channel().text() + ", " + zone(level));
+        lines.add("aim: "
+                + AimFit.of(room)
+                        .filter(fit -> fit.aim().equals(room.aim()))
+                        .map(AimFit::words)
+                        .orElse(room.aim().words()));
+        restInZone(room).ifPresent(lines::add);
+        return lines;
+    }
+
+    /**
+     * Something was seen with the hands away, where a hand plays: what it is, no sensor tells. It may have been a hand
+     * that had not left; else it stands there still, and plays.
+     */
+    private static Optional<String> restInZone(Room room) {
+        HandSetup pitch = room.pitch();
+        if (pitch.scaledTravel()) {
+            return Optional.empty();
+        }
+        return room.holds().stream()
+                .filter(hold -> hold.kind() == StepKind.REST && hold.hand() == HandRole.PITCH)
+                .reduce((before, latest) -> latest)
+                .map(hold -> pitch.response().mm(hold.physical()))
+                .filter(mm -> pitch.zone().holds(mm))
+                .map(mm -> "rest: with the hands away " + Figures.text(mm, 0)
+                        + " mm were seen, which is where a hand plays: if it was no hand, clear away what stands there,"
+                        + " for it will sound");
+    }
+
+    private static String zone(HandSetup hand) {
+        if (hand.channel().kind() == SensorKind.PHOTORESISTOR && hand.scaledTravel()) {
+            return "light from covered to open";
+        }
+        return (hand.scaledTravel() ? "nominal " : "")
+                + Figures.text(hand.zone().nearMm(), 1) + " to "
+                + Figures.text(hand.zone().farMm(), 1) + " mm";
+    }
+
+    /** Fit, worst note, and what warmer air does. */
+    public static List<String> promises(Room room, Tuning tuning) {
+        List<String> lines = new ArrayList<>();
+        FitQuality fit = room.pitch().fit();
+        if (fit != null) {
+            lines.add("fit: " + fit.method() + " of " + fit.parameters() + " parameters through "
+                    + fit.residuals().size() + " holds, residuals "
+                    + Figures.text(fit.rmsMm(), 1) + " mm rms, worst "
+                    + Figures.text(fit.worst().y(), 1) + " mm at "
+                    + Figures.text(fit.worst().x(), 0) + " mm; a hold left out is foretold to "
+                    + Figures.text(fit.leftOutMm(), 1) + " mm");
+        }
+        NoteBudget worst = NoteBudget.worst(NoteBudget.of(room.pitch(), tuning));
+        lines.add("the worst note, " + worst.name() + ", is promised "
+                + worst.budget().words());
+        AirChange.of(room, tuning, AirChange.USUAL_DEGREES).ifPresent(change -> lines.add("air: " + change.words()));
+        return lines;
+    }
+}
