@@ -16,13 +16,13 @@ final class LiveRig implements Rig {
 
     private final Session session;
     private final @Nullable Simulation simulation;
-    private final @Nullable TakeSource take;
+    private final @Nullable Reel reel;
     private final LongSupplier clockNanos;
 
-    LiveRig(Session session, @Nullable Simulation simulation, @Nullable TakeSource take, LongSupplier clockNanos) {
+    LiveRig(Session session, @Nullable Simulation simulation, @Nullable Reel reel, LongSupplier clockNanos) {
         this.session = session;
         this.simulation = simulation;
-        this.take = take;
+        this.reel = reel;
         this.clockNanos = clockNanos;
     }
 
@@ -59,13 +59,18 @@ final class LiveRig implements Rig {
     }
 
     @Override
+    public Optional<Reel> reel() {
+        return Optional.ofNullable(reel);
+    }
+
+    @Override
     public String remark() {
-        return take == null ? "" : take.remark();
+        return reel == null ? "" : reel.remark();
     }
 
     @Override
     public int recordedBaud() {
-        return take == null ? 0 : take.baud();
+        return reel == null ? 0 : reel.baud();
     }
 
     @Override
@@ -76,8 +81,8 @@ final class LiveRig implements Rig {
     @Override
     public void close() {
         session.close();
-        if (take != null) {
-            take.close();
+        if (reel != null) {
+            reel.close();
         }
     }
 }

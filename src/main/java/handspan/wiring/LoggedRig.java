@@ -86,6 +86,11 @@ final class LoggedRig implements Rig {
     }
 
     @Override
+    public Optional<Reel> reel() {
+        return rig.reel();
+    }
+
+    @Override
     public String remark() {
         return rig.remark();
     }

@@ -5,7 +5,7 @@ import handspan.live.session.Replay;
 import handspan.number.units.Nanos;
 import java.util.function.LongSupplier;
 
-/** A recording or simulation that comes by the clock, as a board would send it. */
+/** A simulation that comes by the clock, as a board would send it. */
 final class PacedLink implements Link {
     private final Replay.TimedBytes source;
     private final LongSupplier clockNanos;

@@ -7,12 +7,18 @@ import handspan.outside.take.RecordingTap;
 import handspan.outside.take.TakeHeader;
 import handspan.outside.take.TakeWriter;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /** A take being recorded, to be plugged into a rig. */
 public final class Recording implements AutoCloseable {
+    /** What its files end in. */
+    public static final String SUFFIX = ".take";
+
+    private static final int MOST_OF_A_MOMENT = 100;
+
     private final Path file;
     private final RecordingTap tap;
 
@@ -38,6 +44,38 @@ public final class Recording implements AutoCloseable {
         }
         TakeHeader header = new TakeHeader(startedAt, instrument, source.text(), baud, List.of());
         return new Recording(file, new RecordingTap(TakeWriter.into(file, header)));
+    }
+
+    /**
+     * Starts a take in a file of its own, named by the moment: {@code 2031-05-04-193000.take}. None that is there is
+     * written over.
+     *
+     * @param folder made where it is missing
+     * @param startedAt ISO 8601 text
+     * @param instrument name of the instrument
+     * @param source where the lines come from
+     * @param baud link speed
+     */
+    public static Recording fresh(Path folder, String startedAt, String instrument, Source source, int baud)
+            throws IOException {
+        Files.createDirectories(folder);
+        String name = startedAt.replace(":", "").replace("Z", "").replace('T', '-');
+        for (int number = 1; ; number++) {
+            Path file = folder.resolve(name + (number == 1 ? "" : "-" + number) + SUFFIX);
+            try {
+                Files.createFile(file);
+                return into(file, startedAt, instrument, source, baud);
+            } catch (FileAlreadyExistsException e) {
+                if (number >= MOST_OF_A_MOMENT) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    /** Where it is written. */
+    public Path file() {
+        return file;
     }
 
     LineTap tap() {

@@ -28,6 +28,11 @@ public interface Rig extends AutoCloseable {
     /** The simulation behind it, where there is one. */
     Optional<Simulation> simulation();
 
+    /** The recording behind it, where there is one that runs by the clock. */
+    default Optional<Reel> reel() {
+        return Optional.empty();
+    }
+
     /** What a recording's header and contents say against each other, once it has been read; may be empty. */
     String remark();
 

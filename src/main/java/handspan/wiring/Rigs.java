@@ -2,7 +2,6 @@ package handspan.wiring;
 
 import handspan.instrument.line.LineShape;
 import handspan.live.path.FrameTarget;
-import handspan.live.path.LineTap;
 import handspan.live.session.Engine;
 import handspan.live.session.Event;
 import handspan.live.session.Link;
@@ -20,6 +19,7 @@ import handspan.outside.simulate.SimulatedInstruments;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -34,6 +34,11 @@ public final class Rigs {
     public static final WallTime WALL = timeNanos -> Instant.now().plusNanos(timeNanos - System.nanoTime());
 
     private Rigs() {}
+
+    /** The moment as ISO 8601 text, to the second. */
+    public static String dateAndTime() {
+        return Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
+    }
 
     /**
      * Opens a rig.
@@ -54,6 +59,25 @@ public final class Rigs {
             List<FrameTarget> targets,
             @Nullable Recording recording)
             throws LinkException, IOException {
+        RecordingSocket socket = new RecordingSocket();
+        if (recording != null) {
+            socket.plug(recording);
+        }
+        return openWith(source, options, shape, targets, socket);
+    }
+
+    /**
+     * Opens a rig whose recording can be plugged in and out while it runs.
+     *
+     * @param socket for recordings; owned by the caller, and so are they
+     */
+    public static Rig openWith(
+            Source source,
+            SourceOptions options,
+            @Nullable LineShape shape,
+            List<FrameTarget> targets,
+            RecordingSocket socket)
+            throws LinkException, IOException {
         // recordings and simulations begin a second into their own time, so that no time is 0
         long startNanos = options.realTime() ? CLOCK.getAsLong() : Nanos.PER_SECOND;
         Simulation simulation = source.kind() == Source.Kind.SIMULATION
@@ -63,28 +87,25 @@ public final class Rigs {
             if (simulation != null) {
                 simulation.onEvent(event);
             }
-            if (recording != null) {
-                recording.onEvent(event);
-            }
+            socket.onEvent(event);
         };
-        LineTap tap = recording == null ? LineTap.NONE : recording.tap();
-        Engine engine = new Engine(new Engine.Plugs(shape, options.comma(), targets, tap, listener), startNanos);
+        Engine engine =
+                new Engine(new Engine.Plugs(shape, options.comma(), targets, socket.tap(), listener), startNanos);
         if (source.kind() == Source.Kind.PORT) {
             LinkOpener opener = new SerialOpener(source.name(), options.baud(), options.board());
             return new LiveRig(Session.start(engine, opener, CLOCK), null, null, CLOCK);
         }
-        TakeSource take = source.kind() == Source.Kind.TAKE
-                ? new TakeSource(Path.of(source.name()), options.ratePerS(), startNanos)
-                : null;
-        Replay.TimedBytes bytes = take != null ? take : simulation;
-        if (bytes == null) {
-            throw new IllegalStateException("a source that is neither port, recording nor simulation");
+        if (simulation != null) {
+            return options.realTime()
+                    ? new LiveRig(Session.start(engine, paced(source, simulation), CLOCK), simulation, null, CLOCK)
+                    : new ReplayRig(engine, simulation, simulation, null, startNanos);
         }
-        if (!options.realTime()) {
-            return new ReplayRig(engine, bytes, simulation, take, startNanos);
+        if (options.realTime()) {
+            Reel reel = new Reel(source, options, CLOCK);
+            return new LiveRig(Session.start(engine, reel, CLOCK), null, reel, CLOCK);
         }
-        Session session = Session.start(engine, paced(source, bytes), CLOCK);
-        return new LiveRig(session, simulation, take, CLOCK);
+        TakeSource take = new TakeSource(Path.of(source.name()), options.ratePerS(), startNanos, options.beginMicros());
+        return new ReplayRig(engine, take, null, take, startNanos);
     }
 
     private static LinkOpener paced(Source source, Replay.TimedBytes bytes) {

@@ -31,6 +31,13 @@ public record Source(Kind kind, String name) {
         return new Source(Kind.PORT, text);
     }
 
+    /** The written form with a recording's bare name, for where there is little room. */
+    public String shortText() {
+        return kind == Kind.TAKE
+                ? TAKE + name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')))
+                : text();
+    }
+
     /** The written form. */
     public String text() {
         return switch (kind) {

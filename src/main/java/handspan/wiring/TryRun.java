@@ -1,7 +1,9 @@
 package handspan.wiring;
 
 import handspan.live.path.TrySound;
+import handspan.music.level.LevelCurve;
 import handspan.music.send.SendPlan;
+import handspan.music.tuning.ReferencePitch;
 import handspan.profile.RoomProfile;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -28,11 +30,13 @@ public final class TryRun implements AutoCloseable {
      * @param plan where to
      */
     public static TryRun open(RoomProfile profile, SendPlan plan) {
+        return open(profile.level(), profile.tunings().get(0).reference(), plan);
+    }
+
+    /** The same before there is a room. */
+    public static TryRun open(LevelCurve level, ReferencePitch reference, SendPlan plan) {
         Targets targets = Targets.open(plan);
-        return new TryRun(
-                targets,
-                new TrySound(
-                        profile.level(), profile.tunings().get(0).reference(), targets.all(), Rigs.CLOCK.getAsLong()));
+        return new TryRun(targets, new TrySound(level, reference, targets.all(), Rigs.CLOCK.getAsLong()));
     }
 
     /** Plays to the end; returns then. */
@@ -59,6 +63,11 @@ public final class TryRun implements AutoCloseable {
     /** Frames sent to each. */
     public long frames() {
         return sound.frames();
+    }
+
+    /** Fades; does not wait for it. */
+    public void stop() {
+        stopping = true;
     }
 
     /**
