@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 /** A JVM of its own for what is measured, so that its time, processor and heap are its own. */
@@ -17,14 +19,19 @@ final class Child implements AutoCloseable {
     private final Path words;
 
     private Child(List<String> arguments) throws IOException {
+        this(arguments, Map.of());
+    }
+
+    private Child(List<String> arguments, Map<String, String> environment) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(arguments);
         words = Files.createTempFile("handspan-bench", ".txt");
-        process = new ProcessBuilder(command)
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(words.toFile())
-                .start();
+                .redirectError(words.toFile());
+        builder.environment().putAll(environment);
+        process = builder.start();
     }
 
     /** The packaged program, with nothing but its own defaults. */
@@ -44,6 +51,15 @@ final class Child implements AutoCloseable {
         all.add(main.getName());
         all.addAll(List.of(arguments));
         return new Child(all);
+    }
+
+    /** A class of the test tree on a screen; without one where there is none. */
+    static Child onScreen(Optional<String> screen, Class<?> main, String... arguments) throws IOException {
+        String path = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path", ""));
+        List<String> all = new ArrayList<>(List.of("-Djava.awt.headless=" + screen.isEmpty(), "-cp", path));
+        all.add(main.getName());
+        all.addAll(List.of(arguments));
+        return new Child(all, screen.map(name -> Map.of("DISPLAY", name)).orElseGet(Map::of));
     }
 
     /** Processor time so far. */

@@ -12,6 +12,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.Plot;
@@ -49,6 +50,8 @@ final class ChartSheet {
 
     /** Free room round a number at an axis: keeps them few enough to be read at a glance. */
     private static final RectangleInsets TICK_ROOM = new RectangleInsets(5, 7, 5, 7);
+
+    private static final double LOW_ROWS = 1.1;
 
     private ChartSheet() {}
 
@@ -134,6 +137,30 @@ final class ChartSheet {
         plot.setRangeGridlineStroke(THIN);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         return plot;
+    }
+
+    /**
+     * Makes a plot fit for a low picture: its axes at the sides say their units alone, since the title says the rest,
+     * and rows below another part are no lower than their words.
+     */
+    static void low(XYPlot plot) {
+        if (plot instanceof CombinedDomainXYPlot both) {
+            List<XYPlot> parts = both.getSubplots();
+            parts.forEach(ChartSheet::low);
+            XYPlot last = parts.get(parts.size() - 1);
+            if (last.getRangeAxis() instanceof MarkedAxis) {
+                last.setWeight((int) Math.round(LOW_ROWS * parts.get(0).getWeight()));
+            }
+            return;
+        }
+        for (int i = 0; i < plot.getRangeAxisCount(); i++) {
+            ValueAxis axis = plot.getRangeAxis(i);
+            String label = axis.getLabel() == null ? "" : axis.getLabel();
+            int from = label.indexOf('(');
+            if (from >= 0 && label.endsWith(")")) {
+                axis.setLabel(label.substring(from + 1, label.length() - 1));
+            }
+        }
     }
 
     /** A renderer of lines, with a sample in the legend that is long enough to show dashes. */

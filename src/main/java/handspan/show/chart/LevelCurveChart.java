@@ -163,8 +163,8 @@ public final class LevelCurveChart {
                 ceiling,
                 "ceiling " + db(curve.ceilingDb()) + " (gain " + Figures.text(curve.ceilingGain01(), 3)
                         + "), never passed",
-                RectangleAnchor.TOP,
-                TextAnchor.BOTTOM_CENTER,
+                curve.loudFar() ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT,
+                curve.loudFar() ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT,
                 theme);
         plot.addRangeMarker(ceiling, Layer.FOREGROUND);
         ValueMarker floor = ChartSheet.line(curve.floorDb(), theme.edge(), ChartSheet.DASHED);

@@ -5,13 +5,11 @@ import handspan.music.tuning.PitchCurve;
 import handspan.music.tuning.ScaleLadder;
 import handspan.music.tuning.Snapper;
 import handspan.music.tuning.Tuning;
-import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
 import handspan.room.HandSetup;
 import handspan.room.Zone;
 import handspan.room.budget.NoteChance;
 import java.awt.geom.Ellipse2D;
-import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
@@ -80,43 +78,11 @@ public final class PitchLadderChart {
     public static JFreeChart of(RoomProfile profile, Tuning tuning, List<NoteChance> chances, Theme theme) {
         PitchLadderChart map = new PitchLadderChart(profile.room().pitch(), tuning, chances, theme);
         String title = "Where the notes lie in " + profile.room().name();
-        return ChartSheet.of(title, map.captions(), map.plot(), theme);
+        return ChartSheet.of(title, map.words().captions(), map.plot(), theme);
     }
 
-    private List<String> captions() {
-        String range = name(tuning.lowKey()) + " to " + name(tuning.highKey());
-        return List.of(
-                "Tuning '" + tuning.name() + "': " + tuning.scale().name() + ", " + range + ", A4 = "
-                        + Marks.figure(tuning.reference().a4Hz()) + " Hz, "
-                        + (tuning.direction() == Direction.HIGH_FAR ? "high at the far end" : "high at the near end")
-                        + ", snap " + tuning.snapping().words() + shiftWords(),
-                travelWords() + narrowestWords()
-                        + (chances.isEmpty() ? ". Shaded and plain: one note each." : ". Along the foot: missed, in %.")
-                        + " Ends \u00b1 two standard uncertainties.");
-    }
-
-    /** Of an end as it sounds. */
-    private String name(int key) {
-        return tuning.spelling().name(key + tuning.transpose());
-    }
-
-    private String travelWords() {
-        double cents = tuning.centsPerMm(zone.lengthMm());
-        return across == Across.MM
-                ? Figures.text(cents, 2) + " cents per mm of hand travel"
-                : Figures.text(cents, 0) + " cents over the zone";
-    }
-
-    private String shiftWords() {
-        return (tuning.transpose() == 0 ? "" : ", transposed by " + tuning.transpose() + " semitones")
-                + (tuning.trimCents() == 0 ? "" : ", trim " + Figures.text(tuning.trimCents(), 1) + " cents");
-    }
-
-    private String narrowestWords() {
-        double keys = ladder.narrowestCell();
-        return Double.isInfinite(keys)
-                ? ""
-                : "; the narrowest note is " + across.words(keys * zone.lengthMm() / curve.span()) + " wide";
+    private LadderWords words() {
+        return new LadderWords(tuning, across, zone, chances.isEmpty());
     }
 
     private XYPlot plot() {
@@ -140,8 +106,8 @@ public final class PitchLadderChart {
                 data(plot.getDomainAxis().getLowerBound(), plot.getDomainAxis().getUpperBound()));
         plot.setRenderer(0, renderer());
         bands(plot);
-        plot.addAnnotation(
-                new PlacedNames(names(), tuning.direction() == Direction.HIGH_FAR, theme.smallFont(), theme.text()));
+        plot.addAnnotation(new PlacedNames(
+                words().names(), tuning.direction() == Direction.HIGH_FAR, theme.smallFont(), theme.text()));
         HeldEnds.mark(
                 plot,
                 zone,
@@ -220,18 +186,5 @@ public final class PitchLadderChart {
         renderer.setSeriesPaint(2, theme.line());
         renderer.setSeriesStroke(2, ChartSheet.DASHED);
         return renderer;
-    }
-
-    private List<PlacedNames.Name> names() {
-        List<PlacedNames.Name> names = new ArrayList<>();
-        for (int note = 0; note < ladder.size(); note++) {
-            double key = ladder.key(note) + tuning.shiftKeys();
-            String name = tuning.noteName(ladder, note);
-            String hint = name + ", " + Figures.text(tuning.reference().hz(key), 2) + " Hz, at "
-                    + across.words(at(ladder.key(note)));
-            names.add(new PlacedNames.Name(
-                    at(ladder.key(note)), key, name, hint, Marks.rank(ladder, note, tuning.shiftKeys())));
-        }
-        return names;
     }
 }

@@ -52,8 +52,21 @@ public final class SteadyQuickChart {
         plot.addDomainMarker(ChartSheet.band(0, settings.longestLagMs(), theme.band()), Layer.BACKGROUND);
         plot.addDomainMarker(longest(settings.longestLagMs(), theme), Layer.FOREGROUND);
         plot.addRangeMarker(target(feel.targetCents(), theme), Layer.FOREGROUND);
-        String title = "How steady against how quick in " + profile.room().name();
-        return ChartSheet.of(title, List.of(caption(tuning, feel)), plot, theme);
+        return ChartSheet.of(title(profile), List.of(caption(tuning, feel)), plot, theme);
+    }
+
+    /** The sheet of a trade that is not known yet. */
+    static JFreeChart empty(RoomProfile profile, Theme theme) {
+        XYPlot plot = ChartSheet.plot(
+                ChartSheet.numbers(
+                        "smoothing of a still hand (ms)", 0, TRADE_TIMES * SmoothSettings.LONGEST_LAG_MS, theme),
+                ChartSheet.numbers("wobble of a still hand (cents rms)", 0, LEAST_TOP_CENTS, theme),
+                theme);
+        return ChartSheet.of(title(profile), List.of(), plot, theme);
+    }
+
+    private static String title(RoomProfile profile) {
+        return "How steady against how quick in " + profile.room().name();
     }
 
     private static String caption(Tuning tuning, FeelBudget feel) {

@@ -63,6 +63,11 @@ public enum Theme {
         return pick(ChartPalette.BLUISH_GREEN, ChartPalette.YELLOW);
     }
 
+    /** What moves: the live hand. */
+    public Color live() {
+        return ChartPalette.REDDISH_PURPLE;
+    }
+
     private Color pick(Color light, Color dark) {
         return this == LIGHT ? light : dark;
     }

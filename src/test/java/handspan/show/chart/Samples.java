@@ -10,12 +10,18 @@ import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Scales;
 import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
+import handspan.number.fit.MonotoneCurve;
 import handspan.profile.RoomProfile;
+import handspan.room.FitQuality;
+import handspan.room.HandRole;
 import handspan.room.HandSetup;
+import handspan.room.Hold;
 import handspan.room.Response;
 import handspan.room.Room;
+import handspan.room.StepKind;
 import handspan.room.Zone;
 import handspan.room.budget.NoteChance;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -91,6 +97,35 @@ public final class Samples {
                 ChannelSpec.parse("1:unscaled"), new Response.AsMeasured(), new Zone(100, 300, 0.4, 1.0), 1.2, true);
         Room like = attic.room();
         Room room = new Room("Shed", like.calibratedAt(), like.instrument(), like.air(), 50, unscaled, null, List.of());
+        return new RoomProfile(room, attic.tunings(), attic.level(), attic.send());
+    }
+
+    /** A pitch hand set by seven ruler holds on a sensor that bends: a parabola, with what it leaves over. */
+    public static RoomProfile bent(Tuning tuning) {
+        RoomProfile attic = attic(tuning);
+        Room like = attic.room();
+        double[] leftMm = {0.8, -1.1, 0.2, 1.4, -0.9, -1.2, 0.8};
+        Response.Parabola response = new Response.Parabola(-12, 0.9, 2e-4, 110, 520);
+        List<Hold> holds = new ArrayList<>();
+        List<MonotoneCurve.Point> residuals = new ArrayList<>();
+        for (int i = 0; i < leftMm.length; i++) {
+            double rulerMm = 100 + 60 * i;
+            double said = response.physical(rulerMm + leftMm[i]);
+            holds.add(
+                    Hold.of(StepKind.RULER, HandRole.PITCH, said, 0.3, 2.1, 150).at(rulerMm));
+            residuals.add(new MonotoneCurve.Point(rulerMm, leftMm[i]));
+        }
+        FitQuality fit = new FitQuality(
+                "parabola",
+                3,
+                residuals,
+                1.27,
+                1.61,
+                1,
+                FitQuality.along(100, 460, mm -> 0.55 + 0.5 * Math.pow((mm - 280) / 180, 2)));
+        HandSetup hand = new HandSetup(
+                ChannelSpec.parse("1:distance:mm"), response, new Zone(100, 460, 0.9, 0.9), 2.1, false, fit);
+        Room room = new Room("Ropewalk", like.calibratedAt(), like.instrument(), like.air(), 50, hand, null, holds);
         return new RoomProfile(room, attic.tunings(), attic.level(), attic.send());
     }
 
