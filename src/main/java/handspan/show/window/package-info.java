@@ -1,7 +1,7 @@
 /**
- * A window for charts.
+ * The desktop program and the window for charts: draws, and hands on what is wanted; decides nothing.
  *
- * <p>Start reading at {@link handspan.show.window.ChartWindow}.
+ * <p>Start reading at {@link handspan.show.window.EveningPane}.
  */
 @NullMarked
 package handspan.show.window;

@@ -5,8 +5,8 @@ final class ScreenProbe {
     private ScreenProbe() {}
 
     public static void main(String[] args) {
-        System.out.println(ChartWindow.screenCanBeOpened());
+        System.out.println(Screens.canBeOpened());
         // a class that failed to load fails in another way the second time
-        System.out.println(ChartWindow.screenCanBeOpened());
+        System.out.println(Screens.canBeOpened());
     }
 }

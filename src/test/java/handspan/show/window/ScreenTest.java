@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import handspan.show.chart.Picture;
-import handspan.show.chart.RawReadingsChart;
-import handspan.show.chart.Samples;
-import handspan.show.chart.Theme;
+import handspan.profile.ProfileFolder;
+import handspan.show.scene.Guide;
+import handspan.show.scene.Showing;
+import handspan.wiring.Cues;
+import handspan.wiring.SessionLog;
+import handspan.wiring.SourceOptions;
+import handspan.wiring.evening.Evening;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -18,12 +21,16 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 
 class ScreenTest {
     /** No test machine has a screen of this number. */
     private static final String STALE = ":987";
 
     private static final long PATIENCE_S = 60;
+
+    @TempDir
+    Path folder;
 
     @Test
     @EnabledOnOs(OS.LINUX)
@@ -39,15 +46,13 @@ class ScreenTest {
 
     @Test
     void headlessThereIsNoScreenAndNoWindow() {
-        assertFalse(ChartWindow.screenCanBeOpened());
-        var tab = new Picture("raw", "raw.png", RawReadingsChart.of(Samples.raw(), Theme.LIGHT));
-        ChartWindow window = new ChartWindow("charts", List.of(tab), Theme.LIGHT);
-        assertThrows(IllegalStateException.class, window::showAndWait);
-    }
-
-    @Test
-    void aWindowWithoutChartIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new ChartWindow("charts", List.of(), Theme.LIGHT));
+        assertFalse(Screens.canBeOpened());
+        try (Evening evening =
+                new Evening(new ProfileFolder(folder), SessionLog.of("window"), Cues.silent(), SourceOptions.USUAL)) {
+            EveningWindow window = new EveningWindow(
+                    new Guide(evening, Showing.first(true)), new WindowMemory(new MemoryPreferences()));
+            assertThrows(IllegalStateException.class, window::showAndWait);
+        }
     }
 
     /** What a process of its own says, with that screen name in its environment and nothing set to headless. */
