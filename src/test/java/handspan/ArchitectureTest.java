@@ -31,8 +31,10 @@ class ArchitectureTest {
     private static final String ROOT = "handspan.";
 
     private static final String[] COMMAND = {ROOT + "command"};
-    private static final String[] SHOW = {ROOT + "show.chart", ROOT + "show.report", ROOT + "show.window"};
-    private static final String[] WIRING = {ROOT + "wiring"};
+    private static final String[] SHOW = {
+        ROOT + "show.chart", ROOT + "show.report", ROOT + "show.scene", ROOT + "show.window"
+    };
+    private static final String[] WIRING = {ROOT + "wiring", ROOT + "wiring.evening"};
     private static final String[] OUTSIDE = {
         ROOT + "outside.serial",
         ROOT + "outside.osc",
@@ -200,6 +202,7 @@ class ArchitectureTest {
                     ROOT + "outside.tone",
                     ROOT + "outside.midi",
                     ROOT + "wiring",
+                    ROOT + "wiring.evening",
                     ROOT + "command")
             .should()
             .callConstructorWhere(target(owner(assignableTo(Thread.class))))
@@ -223,6 +226,14 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule swingAndChartsLiveInShow =
             livesIn("handspan.show..", "javax.swing..", "java.awt..", "org.jfree..", "com.formdev..");
+
+    @ArchTest
+    static final ArchRule scenesKnowNoToolkit = noClasses()
+            .that()
+            .resideInAPackage(ROOT + "show.scene")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..", "java.awt..", "org.jfree..", "com.formdev..", "java.io..");
 
     @ArchTest
     static final ArchRule thePdfLibraryLivesInReport =

@@ -15,30 +15,9 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a room can promise, in words and as JSON: its fit, the budget of each note, what warmer air does. */
+/** What a room can promise, note by note and as JSON: its fit, the budget of each note, what warmer air does. */
 final class BudgetView {
     private BudgetView() {}
-
-    /** The short form: worst note, fit, air. */
-    static List<String> lines(RoomProfile profile) {
-        Room room = profile.room();
-        Tuning tuning = profile.tunings().get(0);
-        List<String> lines = new ArrayList<>();
-        FitQuality fit = room.pitch().fit();
-        if (fit != null) {
-            lines.add("fit: " + fit.method() + " of " + fit.parameters() + " parameters through "
-                    + fit.residuals().size() + " holds, residuals "
-                    + Figures.text(fit.rmsMm(), 1) + " mm rms, worst "
-                    + Figures.text(fit.worst().y(), 1) + " mm at "
-                    + Figures.text(fit.worst().x(), 0) + " mm; a hold left out is foretold to "
-                    + Figures.text(fit.leftOutMm(), 1) + " mm");
-        }
-        NoteBudget worst = NoteBudget.worst(NoteBudget.of(room.pitch(), tuning));
-        lines.add("the worst note, " + worst.name() + ", is promised "
-                + worst.budget().words());
-        AirChange.of(room, tuning, AirChange.USUAL_DEGREES).ifPresent(change -> lines.add("air: " + change.words()));
-        return lines;
-    }
 
     /** One line for each hold and fitted parameter, and for each note of the first tuning. */
     static List<String> notes(RoomProfile profile) {

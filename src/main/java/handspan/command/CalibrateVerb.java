@@ -13,6 +13,8 @@ import handspan.room.calibrate.Fit;
 import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Outcome;
 import handspan.room.calibrate.Refit;
+import handspan.wiring.InstrumentShelf;
+import handspan.wiring.NewRoom;
 import handspan.wiring.Recording;
 import handspan.wiring.Source;
 import java.io.IOException;

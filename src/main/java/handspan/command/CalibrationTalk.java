@@ -3,10 +3,7 @@ package handspan.command;
 import handspan.live.session.Event;
 import handspan.music.tuning.NoteName;
 import handspan.number.units.Figures;
-import handspan.room.HandRole;
-import handspan.room.Hold;
 import handspan.room.StepKind;
-import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.Step;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -46,7 +43,7 @@ final class CalibrationTalk {
                 fields.put("effectiveCount", steadiness.effectiveCount());
                 fields.put("linesPerUpdate", steadiness.linesPerUpdate());
             });
-            talk.say("   captured" + words(captured));
+            talk.say("   captured" + captured.words());
             talk.event("captured", fields);
         } else if (event.what() instanceof Event.NotYet notYet) {
             Map<String, Object> fields = fields(notYet.step());
@@ -59,29 +56,6 @@ final class CalibrationTalk {
         } else {
             LinkTalk.tellTrouble(talk, event);
         }
-    }
-
-    private static String words(Event.Captured captured) {
-        if (captured.step().kind() == StepKind.AIM) {
-            // to say how far off it was would aid the next one
-            return " " + captured.step().reach().orElseThrow().number() + " of " + CalibrationPlan.REACHES;
-        }
-        return captured.hold().map(hold -> words(hold, captured)).orElse(": nothing there, as it should be");
-    }
-
-    private static String words(Hold hold, Event.Captured captured) {
-        StepKind kind = captured.step().kind();
-        boolean light = kind == StepKind.OPEN
-                || kind == StepKind.COVERED
-                || (kind == StepKind.MID && hold.hand() == HandRole.LEVEL);
-        int decimals = light || hold.physical() < 10 ? 3 : 1;
-        return ": " + Figures.text(hold.physical(), decimals) + " +- "
-                + Figures.text(hold.standardUncertainty(), decimals + 1)
-                + (light ? " in log light" : "") + ", noise " + Figures.text(hold.noise(), decimals + 1)
-                + captured.steadiness()
-                        .filter(steadiness -> steadiness.slow() > 0)
-                        .map(steadiness -> ", wander " + Figures.text(steadiness.slow(), decimals + 1))
-                        .orElse("");
     }
 
     private static Map<String, Object> fields(Step step) {

@@ -4,21 +4,20 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.live.session.ActivityView;
 import handspan.live.session.LinkException;
-import handspan.live.session.LinkState;
 import handspan.live.session.Snapshot;
-import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
-import handspan.room.HandRole;
-import handspan.room.Hold;
 import handspan.room.Room;
 import handspan.room.budget.RoomCheck;
 import handspan.room.budget.VenueLine;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Refit;
+import handspan.wiring.InstrumentShelf;
 import handspan.wiring.Rig;
+import handspan.wiring.TargetCheck;
+import handspan.wiring.VenueCheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,10 +79,7 @@ final class CheckVerb extends Verb {
         List<VenueLine> lines = new ArrayList<>();
         Optional<String> newer = new InstrumentShelf(room.folder()).rebuiltSince(kept);
         if (newer.isPresent()) {
-            RoomCheck rebuilt = RoomCheck.rebuilt(newer.get());
-            lines.add(VenueLine.notChecked("link", "the instrument was rebuilt"));
-            lines.add(VenueLine.room(rebuilt));
-            return conclude(talk, rebuilt, lines);
+            return conclude(talk, VenueCheck.rebuilt(newer.get()));
         }
         HoldRules rules = UsageException.reading(() -> HoldRules.USUAL.lasting(holdSeconds));
         CalibrationPlan plan = oneEnd ? Refit.nearOnly(kept) : Refit.plan(kept, false);
@@ -92,11 +88,11 @@ final class CheckVerb extends Verb {
                 Keys keys = new Keys(talk, parent().in())) {
             talk.say("check of '" + kept.name() + "'");
             if (noHolds) {
-                lines.add(link(watched(known.rig()), kept));
+                lines.add(VenueCheck.link(watched(known.rig()), kept));
             } else {
                 held = new HoldSession(talk, kept.air(), rules, timeoutSeconds, cues.open(source, talk))
                         .lead(known, plan, keys);
-                lines.add(link(known.rig().snapshot(), kept));
+                lines.add(VenueCheck.link(known.rig().snapshot(), kept));
             }
         } catch (LinkException e) {
             lines.add(new VenueLine("link", VenueLine.Grade.BAD, String.valueOf(e.getMessage()), ""));
@@ -107,36 +103,14 @@ final class CheckVerb extends Verb {
                     ? withoutHolds(talk, profile, lines, "left out", Exit.DONE)
                     : withoutHolds(talk, profile, lines, "time-out or link lost", Exit.NO);
         }
-        List<Hold> holds = held.get().holds();
-        double centsPerMm =
-                profile.tunings().get(0).centsPerMm(kept.pitch().zone().lengthMm());
-        RoomCheck check = RoomCheck.of(kept, profile.level(), centsPerMm, holds, byMark);
-        lines.add(VenueLine.sensor(kept, HandRole.PITCH, holds));
-        if (kept.level() != null) {
-            lines.add(VenueLine.sensor(kept, HandRole.LEVEL, holds));
-        }
-        lines.add(VenueLine.room(check));
-        lines.addAll(TargetCheck.lines(profile));
-        return conclude(talk, check, lines);
+        return conclude(
+                talk, VenueCheck.of(profile, kept, lines.get(0), held.get().holds(), byMark));
     }
 
     private static Snapshot watched(Rig rig) {
         rig.submit(new handspan.live.session.Command.Watch());
         long startNanos = rig.snapshot().timeNanos();
         return rig.follow(snapshot -> Nanos.toSeconds(snapshot.timeNanos() - startNanos) < WATCHED_SECONDS);
-    }
-
-    private static VenueLine link(Snapshot seen, Room kept) {
-        if (seen.link() == LinkState.LOST) {
-            return new VenueLine("link", VenueLine.Grade.BAD, "lost: " + seen.linkReason(), "look at cable and port");
-        }
-        double ratePerS = 0;
-        if (seen.activity() instanceof ActivityView.Calibrating calibrating) {
-            ratePerS = calibrating.ratePerS();
-        } else if (seen.activity() instanceof ActivityView.Watching watching) {
-            ratePerS = watching.ratePerS();
-        }
-        return VenueLine.link(seen.lines(), seen.rejections(), ratePerS, kept.ratePerS());
     }
 
     /** The page without what needs hands; targets are looked at all the same. */
@@ -161,9 +135,10 @@ final class CheckVerb extends Verb {
         return code;
     }
 
-    private int conclude(Talk talk, RoomCheck check, List<VenueLine> lines) {
-        String words = check.verdict().words() + ": pitch up to " + Figures.text(check.pitchCents(), 0)
-                + " cents off, level up to " + Figures.text(check.levelDb(), 1) + " dB";
+    private int conclude(Talk talk, VenueCheck venue) {
+        RoomCheck check = venue.room();
+        List<VenueLine> lines = venue.lines();
+        String words = check.words();
         talk.say(words);
         check.reasons().forEach(reason -> talk.say("  " + reason));
         if (!check.remedy().isEmpty()) {

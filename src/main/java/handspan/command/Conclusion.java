@@ -2,12 +2,12 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.music.tuning.Tuning;
-import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
 import handspan.room.budget.Adviser;
 import handspan.room.budget.StartingTuning;
 import handspan.room.calibrate.Outcome;
+import handspan.wiring.NewRoom;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -49,8 +49,7 @@ record Conclusion(Talk talk, Path file) {
         result.put("file", file.toString());
         result.put("room", summary);
         outcome.byEar().ifPresent(heard -> {
-            talk.say("by ear: residual " + Figures.text(heard.residualCents(), 0) + " cents rms, curve good for "
-                    + Figures.text(heard.uncertaintyCents(), 1) + " cents in the middle (standard uncertainty)");
+            talk.say(heard.words());
             result.put(
                     "byEar",
                     Map.of(

@@ -19,6 +19,7 @@ import handspan.room.calibrate.HoldRules;
 import handspan.room.calibrate.Outcome;
 import handspan.wiring.Heard;
 import handspan.wiring.InstrumentFinder;
+import handspan.wiring.NewRoom;
 import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
@@ -59,6 +60,11 @@ final class DemoStage {
         return new SourceOptions(options.baud(), options.ratePerS(), options.seed(), true);
     }
 
+    /** Where its room is kept. */
+    ProfileFolder rooms() {
+        return new ProfileFolder(out.resolve("profiles"));
+    }
+
     /** The recording of the calibration. */
     Path take() {
         return out.resolve("calibration.take");
@@ -93,7 +99,7 @@ final class DemoStage {
                 .orElseThrow(() -> new LinkException(
                         LinkException.Kind.REFUSED,
                         "the simulated calibration was refused: " + String.join("; ", outcome.reasons())));
-        ProfileFolder folder = new ProfileFolder(out.resolve("profiles"));
+        ProfileFolder folder = rooms();
         RoomProfile first = new NewRoom(folder, ROOM, null).first(room);
         // the passage is written for this one, whatever the adviser would start with
         RoomProfile profile = first.with(Tuning.usual().withScale(Scales.named("minor-pentatonic")));

@@ -10,11 +10,13 @@ import handspan.profile.RoomProfile;
 import handspan.room.budget.Adviser;
 import handspan.room.budget.Passage;
 import handspan.show.chart.Picture;
-import handspan.show.chart.Theme;
 import handspan.show.report.NoteStrip;
 import handspan.show.report.Paper;
 import handspan.show.report.StripPdf;
-import handspan.show.window.ChartWindow;
+import handspan.show.scene.Showing;
+import handspan.show.scene.Station;
+import handspan.show.window.Screens;
+import handspan.show.window.WindowMemory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +40,7 @@ final class DemoVerb extends Verb {
             description = "folder for what it makes (${DEFAULT-VALUE})")
     Path out = Path.of("target/demo");
 
-    @Option(names = "--no-window", description = "do not open a window with the charts at the end")
+    @Option(names = "--no-window", description = "do not open the desktop program at the end")
     boolean noWindow;
 
     @Option(
@@ -76,11 +78,12 @@ final class DemoVerb extends Verb {
             chart.write(out);
         }
         StripPdf.write(NoteStrip.ofPitch(profile, profile.tunings().get(0)), Paper.A4, out.resolve(STRIP));
-        return conclude(talk, profile, survey, played, stillness, charts);
+        return conclude(talk, stage, profile, survey, played, stillness, charts);
     }
 
     private int conclude(
             Talk talk,
+            DemoStage stage,
             RoomProfile profile,
             List<ChannelReport> survey,
             DemoPassage.Played played,
@@ -127,7 +130,7 @@ final class DemoVerb extends Verb {
         if (!allThere) {
             talk.warn("not every bundle arrived: is another program flooding this machine's network?");
         }
-        show(talk, charts);
+        show(talk, stage);
         return exit;
     }
 
@@ -135,15 +138,22 @@ final class DemoVerb extends Verb {
         return out.resolve("profiles").resolve(profile.room().name() + ".json").toString();
     }
 
-    private void show(Talk talk, List<Picture> charts) {
+    private void show(Talk talk, DemoStage stage) {
         if (noWindow || talk.isJson()) {
             return;
         }
-        if (!ChartWindow.screenCanBeOpened()) {
+        if (!Screens.canBeOpened()) {
             talk.say("   (no screen can be opened here, so no window)");
             return;
         }
-        talk.say("   the charts are open in a window; close it, or press Escape in it, to end");
-        new ChartWindow("Handspan demo (simulated)", charts, Theme.LIGHT).showAndWait();
+        talk.say("   the same room and instrument are open in the desktop program, not playing yet; close it to end");
+        new OpenWindow(
+                        stage.rooms(),
+                        stage.byTheClock(),
+                        true,
+                        DemoStage.ROOM,
+                        stage.source(),
+                        Showing.first(false).at(Station.PLAY))
+                .showAndWait(talk, WindowMemory.ofUser());
     }
 }

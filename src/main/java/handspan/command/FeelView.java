@@ -3,12 +3,7 @@ package handspan.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.hand.smooth.SmoothSettings;
-import handspan.instrument.sensor.Air;
-import handspan.instrument.sensor.Instrument;
-import handspan.instrument.sensor.Sensor;
-import handspan.instrument.survey.ChannelReport;
 import handspan.room.budget.FeelBudget;
-import java.util.Optional;
 
 /** How a tuning or a sensor feels, for words and JSON. */
 final class FeelView {
@@ -16,17 +11,6 @@ final class FeelView {
     private static final double TRADE_TIMES = 4;
 
     private FeelView() {}
-
-    /** How a surveyed sensor would feel; empty where it measures no length, or was not held still. */
-    static Optional<FeelBudget> of(ChannelReport report) {
-        double noiseMm = report.noiseMm();
-        if (!(noiseMm >= 0) || report.heldCount() == 0 || !(report.ratePerS() > 0)) {
-            return Optional.empty();
-        }
-        double measuringMs = Sensor.of(report.spec(), Air.USUAL, Instrument.USUAL_REFERENCE_VOLTS)
-                .measuringMs();
-        return Optional.of(FeelBudget.ofSensor(noiseMm, report.ratePerS(), measuringMs));
-    }
 
     static ObjectNode node(FeelBudget feel) {
         SmoothSettings settings = feel.settings();

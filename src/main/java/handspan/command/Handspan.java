@@ -34,6 +34,7 @@ import picocli.CommandLine.IVersionProvider;
             StripVerb.class,
             PlayVerb.class,
             HearVerb.class,
+            WindowVerb.class,
             CheckVerb.class,
             RecordVerb.class,
             RoomsVerb.class,

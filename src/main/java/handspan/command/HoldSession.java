@@ -12,6 +12,7 @@ import handspan.number.units.Nanos;
 import handspan.room.calibrate.CalibrationPlan;
 import handspan.room.calibrate.HoldRules;
 import handspan.wiring.Cues;
+import handspan.wiring.EventReader;
 import java.util.Optional;
 
 /** Leads a player through a plan and waits for its holds: the same for a calibration, a re-fit and a check. */

@@ -3,6 +3,7 @@ package handspan.command;
 import handspan.live.session.Event;
 import handspan.live.session.LinkState;
 import handspan.live.session.Snapshot;
+import handspan.wiring.EventReader;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
 import java.util.Map;
@@ -53,6 +54,7 @@ final class LinkTalk {
                         : "";
             case UP -> port ? "lines come" : "";
             case LOST -> "link lost: " + linked.reason() + "; looking for it";
+            case PAUSED -> linked.reason();
             case ENDED -> "";
             case CLOSED -> "link closed";
         };

@@ -13,6 +13,8 @@ import handspan.profile.RoomProfile;
 import handspan.room.Room;
 import handspan.room.budget.StepsBudget;
 import handspan.room.budget.VibratoBudget;
+import handspan.wiring.EventReader;
+import handspan.wiring.InstrumentShelf;
 import handspan.wiring.Recording;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;

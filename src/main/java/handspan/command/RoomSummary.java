@@ -3,11 +3,11 @@ package handspan.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.Sensor;
-import handspan.instrument.sensor.SensorKind;
 import handspan.music.send.SendTarget;
 import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
+import handspan.profile.RoomInWords;
 import handspan.profile.RoomProfile;
 import handspan.room.FitQuality;
 import handspan.room.HandSetup;
@@ -35,19 +35,7 @@ final class RoomSummary {
         List<String> lines = new ArrayList<>();
         lines.add("room '" + room.name() + "', calibrated " + room.calibratedAt() + ", instrument '"
                 + room.instrument().name() + "' revision " + room.instrument().revision());
-        lines.add("pitch hand: channel " + room.pitch().channel().text() + ", zone " + zone(room.pitch()) + ", noise "
-                + Figures.text(room.pitch().noiseMm(), 2) + " mm at " + Figures.text(room.ratePerS(), 1)
-                + " readings a second");
-        HandSetup level = room.level();
-        lines.add(
-                level == null
-                        ? "level hand: none, level stays at the ceiling while a hand plays"
-                        : "level hand: channel " + level.channel().text() + ", " + zone(level));
-        lines.add("aim: "
-                + AimFit.of(room)
-                        .filter(fit -> isOf(room, fit))
-                        .map(AimFit::words)
-                        .orElse(room.aim().words()));
+        lines.addAll(RoomInWords.hands(room));
         for (Tuning each : profile.tunings()) {
             lines.add("tuning '" + each.name() + "': " + each.lowName() + " to " + each.highName()
                     + ", " + each.scale().name() + " on " + each.tonic().name() + temperament(each) + ", "
@@ -56,7 +44,7 @@ final class RoomSummary {
                     + Figures.text(each.reference().a4Hz(), 1) + " Hz" + shifted(each) + ", "
                     + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
         }
-        lines.addAll(BudgetView.lines(profile));
+        lines.addAll(RoomInWords.promises(room, tuning));
         FeelBudget feel = FeelBudget.of(room, tuning);
         LatencyBudget latency = latency(room, feel);
         lines.add("feel: " + feel.words() + "; " + Figures.text(latency.totalMs(), 0) + " ms from hand to message; "
@@ -107,15 +95,6 @@ final class RoomSummary {
                         NoteBudget.of(profile.room().pitch(), profile.tunings().get(0)))
                 .budget()
                 .standardCents();
-    }
-
-    private static String zone(HandSetup hand) {
-        if (hand.channel().kind() == SensorKind.PHOTORESISTOR && hand.scaledTravel()) {
-            return "light from covered to open";
-        }
-        return (hand.scaledTravel() ? "nominal " : "")
-                + Figures.text(hand.zone().nearMm(), 1) + " to "
-                + Figures.text(hand.zone().farMm(), 1) + " mm";
     }
 
     private static LatencyBudget latency(Room room, FeelBudget feel) {

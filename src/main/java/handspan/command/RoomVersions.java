@@ -2,16 +2,14 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.Restored;
 import handspan.profile.RoomComparison;
+import handspan.profile.RoomHistory;
 import handspan.profile.RoomProfile;
 import handspan.profile.Version;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,54 +27,32 @@ final class RoomVersions {
 
         @Override
         int run(Talk talk) throws ProfileException {
-            ProfileFolder folder = room.folder();
-            List<Version> versions = folder.history(room.room);
-            String fault = "";
-            Optional<RoomProfile> today = Optional.empty();
-            try {
-                today = Optional.of(room.load());
-            } catch (ProfileException e) {
-                if (versions.isEmpty()) {
-                    throw e;
-                }
-                fault = String.valueOf(e.getMessage());
-                talk.warn("today's file: " + fault);
+            RoomHistory history = RoomHistory.of(room.folder(), room.room);
+            if (!history.fault().isEmpty()) {
+                talk.warn("today's file: " + history.fault());
             }
             ObjectNode result = Talk.node();
             result.put("room", room.room);
-            result.put("damaged", !fault.isEmpty());
-            result.put("error", fault);
+            result.put("damaged", !history.fault().isEmpty());
+            result.put("error", history.fault());
             ArrayNode array = result.putArray("versions");
-            Optional<RoomProfile> next = today;
-            for (Version version : versions) {
+            for (RoomHistory.Entry entry : history.entries()) {
+                Version version = entry.version();
                 ObjectNode node = array.addObject();
-                String savedAt =
-                        version.savedAt().truncatedTo(ChronoUnit.SECONDS).toString();
                 node.put("version", version.number());
-                node.put("savedAt", savedAt);
+                node.put("savedAt", entry.savedAt());
                 node.put("damaged", version.profile().isEmpty());
                 node.put("error", version.fault());
                 ArrayNode changed = node.putArray("changedAfter");
-                List<String> words = changed(version.profile(), next);
-                words.forEach(changed::add);
-                talk.say("version " + version.number() + "  saved " + savedAt + "  "
-                        + (version.profile().isEmpty()
-                                ? "can't be read: " + version.fault()
-                                : words.isEmpty() ? "" : "changed after it: " + String.join(", ", words)));
-                next = version.profile();
+                entry.changedAfter().forEach(changed::add);
+                talk.say("version " + version.number() + "  saved " + entry.savedAt() + "  " + entry.words());
             }
             talk.say(
-                    versions.isEmpty()
+                    history.entries().isEmpty()
                             ? "no earlier version is kept: there is one once the room is changed"
                             : "'handspan rooms compare --room NAME --version N' says more, 'rooms restore' brings one back");
             talk.object(result);
             return Exit.DONE;
-        }
-
-        private static List<String> changed(Optional<RoomProfile> before, Optional<RoomProfile> after) {
-            return before.isEmpty() || after.isEmpty()
-                    ? List.of()
-                    : RoomComparison.of(before.get(), after.get()).words();
         }
     }
 
@@ -181,19 +157,15 @@ final class RoomVersions {
             result.put("version", version);
             result.put("setAside", restored.setAside().map(Object::toString).orElse(""));
             ArrayNode changed = result.putArray("changed");
-            talk.say("room '" + room.room + "' is version " + Figures.text(version, 0) + " again");
-            restored.setAside().ifPresent(file -> talk.say("  the file that could not be read is kept as " + file));
-            if (restored.before().isPresent()) {
-                RoomComparison comparison = RoomComparison.of(restored.before().get(), restored.now());
-                comparison.differences().forEach(difference -> {
-                    changed.add(difference.what());
-                    talk.say("  " + difference.what() + ": " + difference.words());
-                });
-                talk.say(
-                        comparison.differences().isEmpty()
-                                ? "  nothing differs"
-                                : "  what it was until now is the newest of its earlier versions");
-            }
+            List<String> words = restored.words(version);
+            talk.say(words.get(0));
+            List<RoomComparison.Difference> differences =
+                    restored.comparison().map(RoomComparison::differences).orElse(List.of());
+            differences.forEach(difference -> {
+                changed.add(difference.what());
+                talk.say("  " + difference.what() + ": " + difference.words());
+            });
+            words.subList(1, words.size()).forEach(line -> talk.say("  " + line));
             talk.object(result);
             return Exit.DONE;
         }

@@ -2,9 +2,11 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import handspan.profile.KeptRoom;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
+import handspan.room.Room;
 import handspan.wiring.ProfilePlaces;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
@@ -49,20 +51,19 @@ final class RoomsVerb implements Runnable {
             ObjectNode result = Talk.node();
             result.put("folder", folder.toString());
             ArrayNode array = result.putArray("rooms");
-            for (String name : kept.rooms()) {
+            for (KeptRoom each : kept.kept()) {
                 ObjectNode node = array.addObject();
-                node.put("name", name);
-                try {
-                    RoomProfile profile = kept.load(name);
-                    node.put("calibratedAt", profile.room().calibratedAt());
-                    node.put("instrument", profile.room().instrument().name());
+                node.put("name", each.name());
+                if (each.profile().isPresent()) {
+                    Room held = each.profile().get().room();
+                    node.put("calibratedAt", held.calibratedAt());
+                    node.put("instrument", held.instrument().name());
                     node.put("damaged", false);
-                    talk.say(name + "  " + profile.room().instrument().name() + "  "
-                            + profile.room().calibratedAt());
-                } catch (ProfileException e) {
+                    talk.say(each.name() + "  " + held.instrument().name() + "  " + held.calibratedAt());
+                } else {
                     node.put("damaged", true);
-                    node.put("error", e.getMessage());
-                    talk.say(name + "  can't be read: " + e.getMessage());
+                    node.put("error", each.fault());
+                    talk.say(each.name() + "  can't be read: " + each.fault());
                 }
             }
             if (array.isEmpty()) {

@@ -5,6 +5,7 @@ import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.ChannelSpec;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.NoReadings;
+import handspan.number.units.Figures;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.wiring.InstrumentFinder;
@@ -116,8 +117,29 @@ final class SourceArguments {
             description = "run a recording or simulation as fast as the machine can, not by the clock")
     boolean fast;
 
+    @Option(
+            names = "--begin",
+            paramLabel = "S",
+            defaultValue = "0",
+            converter = Begin.class,
+            description = "where a recording begins, seconds from its start (${DEFAULT-VALUE})")
+    double beginS;
+
     Source source() {
         return Source.parse(source);
+    }
+
+    /** Reads a place in a recording. */
+    static final class Begin implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            try {
+                return SourceOptions.USUAL.from(Double.parseDouble(text)).beginS();
+            } catch (IllegalArgumentException e) {
+                throw new TypeConversionException(
+                        "'" + text + "' is no place in a recording (seconds from its start, 0 and more)");
+            }
+        }
     }
 
     /** Reads a link speed as it is written. */
@@ -162,7 +184,7 @@ final class SourceArguments {
         boolean take = source().kind() == Source.Kind.TAKE;
         boolean realTime = !fast && (!take || takesByTheClock);
         OptionalDouble rate = ratePerS == null ? OptionalDouble.empty() : OptionalDouble.of(ratePerS);
-        return new SourceOptions(baud(), rate, seed, realTime).with(comma);
+        return new SourceOptions(baud(), rate, seed, realTime).with(comma).from(beginS);
     }
 
     /** The air as far as the command line tells, else the usual one. */
@@ -184,6 +206,10 @@ final class SourceArguments {
      * heard.
      */
     Optional<Instrument> told() throws UsageException, ProfileException {
+        if (beginS > 0 && source().kind() != Source.Kind.TAKE) {
+            throw new UsageException("--begin " + Figures.shortest(beginS) + " with " + source
+                    + ": only a recording begins anywhere, take:FILE");
+        }
         Path file = instrumentFile;
         if (file != null) {
             return Optional.of(new ProfileFolder(ProfilePlaces.folder(null)).loadInstrument(file));
@@ -234,6 +260,6 @@ final class SourceArguments {
 
     /** A name for an instrument that has none of its own. */
     String name() {
-        return instrumentName == null ? "instrument" : instrumentName;
+        return instrumentName == null ? Instrument.USUAL_NAME : instrumentName;
     }
 }

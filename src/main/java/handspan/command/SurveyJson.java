@@ -10,6 +10,7 @@ import handspan.instrument.survey.Drift;
 import handspan.instrument.survey.Findings;
 import handspan.instrument.survey.Wobble;
 import handspan.room.budget.FeelBudget;
+import handspan.room.budget.SurveyWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,7 +26,7 @@ final class SurveyJson {
         for (int i = 0; i < reports.size(); i++) {
             ObjectNode node = (ObjectNode) array.get(i);
             add(node, reports.get(i).findings());
-            Optional<FeelBudget> feel = FeelView.of(reports.get(i));
+            Optional<FeelBudget> feel = SurveyWords.feel(reports.get(i));
             JsonViews.number(
                     node, "feelJitterCents", feel.map(FeelBudget::jitterCents).orElse(Double.NaN));
             JsonViews.number(

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import handspan.instrument.sensor.Air;
 import handspan.instrument.sensor.Instrument;
 import handspan.instrument.survey.ChannelReport;
-import handspan.instrument.survey.Drift;
 import handspan.instrument.survey.Verdict;
 import handspan.live.session.ActivityView;
 import handspan.live.session.LinkException;
@@ -12,11 +11,10 @@ import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
+import handspan.room.budget.SurveyWords;
 import handspan.wiring.Rig;
 import handspan.wiring.Source;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,24 +66,6 @@ final class SurveyVerb extends Verb {
         }
     }
 
-    /** Drift and numbers for no reading, where they are known. */
-    private static String more(ChannelReport report) {
-        List<String> words = new ArrayList<>();
-        report.findings()
-                .drift()
-                .filter(Drift::isTelling)
-                .ifPresent(drift -> words.add(", slope " + Figures.text(drift.perMin(), 2) + " a minute ("
-                        + Figures.text(drift.lowPerMin(), 2) + " to " + Figures.text(drift.highPerMin(), 2) + ")"));
-        report.findings()
-                .drift()
-                .filter(drift -> !Double.isNaN(drift.slowAt3S()))
-                .ifPresent(drift -> words.add(", slow part over 3 s " + Figures.text(drift.slowAt3S(), 2)));
-        if (!report.findings().sentinels().values().isEmpty()) {
-            words.add(", no reading is " + report.findings().sentinels().words());
-        }
-        return String.join("", words);
-    }
-
     /** A simulated player has been heard playing; a rest before the hold shows what else is in the beam. */
     private static void handsAway(Rig rig) {
         rig.simulation().ifPresent(simulation -> {
@@ -114,20 +94,17 @@ final class SurveyVerb extends Verb {
         boolean poor = false;
         for (ChannelReport report : surveying.reports()) {
             poor |= report.verdict() == Verdict.POOR;
-            talk.say("channel " + report.name() + " (" + report.spec().kind().word() + "): "
-                    + report.verdict().word() + " - " + report.reason());
-            talk.log().note("channel " + report.name() + ": " + report.verdict().word() + " - " + report.reason());
-            if (report.heldCount() > 0) {
-                talk.say("  held for " + Figures.text(report.heldCount() / Math.max(1e-9, report.ratePerS()), 1)
-                        + " s ("
-                        + Figures.count(report.heldCount()) + " readings) at " + Figures.text(report.centre(), 1) + " "
-                        + report.spec().unit().word() + ": standard deviation " + Figures.text(report.noise(), 2)
-                        + ", step " + Figures.text(report.step(), 2) + ", " + report.outliers() + " outliers, "
-                        + Figures.percent(report.dropouts01()) + " missing" + more(report));
+            SurveyWords words = SurveyWords.of(report);
+            talk.say(words.judgement());
+            talk.log().note(words.judgement());
+            if (!words.held().isEmpty()) {
+                talk.say("  " + words.held());
             }
-            FeelView.of(report).ifPresent(feel -> talk.say("  over two octaves in 400 mm " + feel.words()));
-            if (!report.remedy().isEmpty()) {
-                talk.say("  to do: " + report.remedy());
+            if (!words.feel().isEmpty()) {
+                talk.say("  " + words.feel());
+            }
+            if (!words.remedy().isEmpty()) {
+                talk.say("  to do: " + words.remedy());
             }
         }
         if (!remark.isEmpty()) {

@@ -1,10 +1,9 @@
 package handspan.command;
 
 import handspan.wiring.Recording;
+import handspan.wiring.Rigs;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 
 /** New takes, headed with when and what. */
 final class Takes {
@@ -16,6 +15,6 @@ final class Takes {
 
     /** The moment as ISO 8601 text. */
     static String now() {
-        return Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
+        return Rigs.dateAndTime();
     }
 }

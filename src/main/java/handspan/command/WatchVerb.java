@@ -9,6 +9,7 @@ import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
+import handspan.wiring.EventReader;
 import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import java.io.IOException;

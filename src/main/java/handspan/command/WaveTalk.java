@@ -11,6 +11,7 @@ import handspan.live.session.Event;
 import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
 import handspan.wiring.Cues;
+import handspan.wiring.EventReader;
 import handspan.wiring.Rig;
 import java.util.Map;
 import java.util.Optional;

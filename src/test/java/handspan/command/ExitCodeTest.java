@@ -107,12 +107,16 @@ class ExitCodeTest {
                 2, "scale 'purple' is not known", "tune", "--room", "hall", "--scale", "purple", "--profiles", rooms);
         assertExit(2, "channel '7' is not in the lines", "survey", "sim:hall", "--pitch", "7:distance", "--fast");
         assertExit(2, "unit V does not go with distance", "survey", "sim:hall", "--pitch", "1:distance:V", "--fast");
+        assertExit(2, "only a recording begins anywhere", "survey", "sim:hall", "--begin", "5", "--fast");
+        assertExit(2, "'soon' is no place in a recording", "survey", "sim:hall", "--begin", "soon", "--fast");
+        assertExit(2, "'-1' is no place in a recording", "survey", "sim:hall", "--begin", "-1", "--fast");
         assertExit(2, "--level without --pitch", "survey", "sim:hall", "--level", "2:photoresistor", "--fast");
         assertExit(
                 2, "belong together", "calibrate", "sim:hall", "--room", "y", "--near-mm", "100", "--profiles", rooms);
         assertExit(2, "is not a way out", "send", "--room", "hall", "--add", "pigeon:loft:1", "--profiles", rooms);
         assertExit(
                 2, "tuning 'third' is not in room", "map", "--room", "hall", "--tuning", "third", "--profiles", rooms);
+        assertExit(3, "no screen can be opened", "window", "--profiles", rooms);
         String pdf = folder.resolve("strip.pdf").toString();
         assertExit(2, "paper 'a5' (a4, letter)", strip("hall", "a5", pdf));
         assertExit(2, "'--paper=PAPER'", "strip", "--room", "hall", "--out", pdf, "--profiles", rooms);
