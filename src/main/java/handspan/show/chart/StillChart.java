@@ -60,6 +60,9 @@ final class StillChart {
                 BufferedImage.TYPE_INT_RGB);
         ChartRenderingInfo info = new ChartRenderingInfo(null);
         Graphics2D g2 = image.createGraphics();
+        // a part of a px at the edges is not the chart's
+        g2.setPaint(chart.getBackgroundPaint());
+        g2.fillRect(0, 0, image.getWidth(), image.getHeight());
         g2.scale(scale, scale);
         g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         chart.draw(g2, new Rectangle2D.Double(0, 0, widthPx, heightPx), info);
