@@ -5,7 +5,6 @@ import java.io.PrintStream;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
 
 /** The program. */
@@ -40,7 +39,7 @@ import picocli.CommandLine.IVersionProvider;
             RoomsVerb.class,
             ScalesVerb.class,
             AdviseVerb.class,
-            HelpCommand.class
+            HelpVerb.class
         })
 public final class Handspan implements Runnable {
     /** Verbs that draw into files alone. */
