@@ -31,6 +31,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AimTest {
     private static final double WANDER_MM2 = 1;
     private static final int FEW = 20;
+    private static final int MANY = 400;
+
+    /** Fewer evenings for those in a hurry: {@code -Dhandspan.evenings=200}. */
+    private static final int TRIED = Math.min(MANY, Integer.getInteger("handspan.evenings", MANY));
 
     /** Reaches that a room was made from, and how often the stated uncertainty held the truth. */
     private record Evenings(double meanMm2, double standardErrorMm2, double held01, int count) {
@@ -96,7 +100,7 @@ class AimTest {
         "noisy, ENDS, 6"
     })
     void manyEveningsTellItAndTheIntervalHolds(String sim, AimTrial.Way way, double aimMm) throws Exception {
-        Evenings evenings = Evenings.of(sim, way, aimMm, 2001, 400);
+        Evenings evenings = Evenings.of(sim, way, aimMm, 2001, TRIED);
         System.err.println(sim + " " + way + " " + aimMm + ": " + evenings.words());
         assertEquals(aimMm * aimMm + WANDER_MM2, evenings.meanMm2(), 3 * evenings.standardErrorMm2(), evenings.words());
         assertTrue(evenings.held01() > 0.85 && evenings.held01() < 0.97, evenings.words());
