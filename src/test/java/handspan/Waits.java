@@ -18,12 +18,17 @@ public final class Waits {
         until(happened, () -> "nothing to add");
     }
 
-    /** Waits until something has happened; the test fails where it has not within 20 s. */
+    /**
+     * Waits until something has happened; the test fails where it has not within 20 s. What has been seen once has
+     * happened, though it may have passed since.
+     */
     public static void until(BooleanSupplier happened, Supplier<String> words) {
         long start = System.nanoTime();
-        while (!happened.getAsBoolean() && System.nanoTime() - start < LONGEST_NANOS) {
+        boolean seen = happened.getAsBoolean();
+        while (!seen && System.nanoTime() - start < LONGEST_NANOS) {
             LockSupport.parkNanos(LOOK_EVERY_NANOS);
+            seen = happened.getAsBoolean();
         }
-        assertTrue(happened.getAsBoolean(), () -> "has not happened within 20 s: " + words.get());
+        assertTrue(seen, () -> "has not happened within 20 s: " + words.get());
     }
 }

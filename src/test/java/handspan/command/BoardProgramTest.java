@@ -246,7 +246,8 @@ class BoardProgramTest {
         TimeUnit.MILLISECONDS.sleep(ARRIVED_MS);
         int from = heard.all().size();
         TimeUnit.MILLISECONDS.sleep(LISTENED_MS);
-        return heard.all().subList(from, heard.all().size());
+        List<Datagram> all = heard.all();
+        return all.subList(from, all.size());
     }
 
     private static Datagram last(Datagrams heard) {

@@ -251,8 +251,9 @@ class RemoteTest {
             sender.sendBytes(cutOff);
         }
         Waits.until(() -> heard.all().size() > before + 100, this::words);
+        List<Datagram> all = heard.all();
         assertTrue(
-                heard.all().subList(before, heard.all().size()).stream()
+                all.subList(before, all.size()).stream()
                         .allMatch(datagram -> datagram.gain01() > AUDIBLE01
                                 && Math.abs(1200 * Math.log(hz(datagram) / hz) / Math.log(2)) < STILL_CENTS),
                 "not one frame was another");

@@ -536,7 +536,8 @@ class EveningWindowTest {
 
     private void untilSilent() {
         until(() -> {
-            Datagram last = patch.all().get(patch.all().size() - 1);
+            List<Datagram> all = patch.all();
+            Datagram last = all.get(all.size() - 1);
             return !sounds(last) && !last.hasHand();
         });
     }
