@@ -14,6 +14,7 @@ import handspan.number.units.Figures;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
+import handspan.wiring.evening.Arrival;
 import handspan.wiring.evening.EveningView;
 import handspan.wiring.evening.Taking;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class ArriveScene {
 
     static Page page(EveningView evening, Showing showing) {
         List<Block> blocks = new ArrayList<>();
-        EveningView.Arrival arrival = evening.arrival();
+        Arrival arrival = evening.arrival();
         if (!arrival.trouble().isEmpty()) {
             blocks.add(new Block.Words(Tone.BAD, arrival.trouble()));
         }
@@ -44,7 +45,7 @@ final class ArriveScene {
         return new Page(Station.ARRIVE, blocks);
     }
 
-    private static void choosing(List<Block> blocks, EveningView.Arrival arrival, Taking taking) {
+    private static void choosing(List<Block> blocks, Arrival arrival, Taking taking) {
         List<Block.Row> rows = new ArrayList<>();
         for (PortInfo port : arrival.ports()) {
             rows.add(new Block.Row(
@@ -95,8 +96,7 @@ final class ArriveScene {
         return options.baud() == SourceOptions.AUTO ? "auto" : Integer.toString(options.baud());
     }
 
-    private static void opened(
-            List<Block> blocks, EveningView evening, EveningView.Arrival arrival, Snapshot snapshot) {
+    private static void opened(List<Block> blocks, EveningView evening, Arrival arrival, Snapshot snapshot) {
         String source = arrival.source().map(Source::text).orElse("");
         if (snapshot.activity() instanceof ActivityView.FindingHands finding) {
             blocks.add(new Block.Prompt(
@@ -203,7 +203,7 @@ final class ArriveScene {
         return value == Math.rint(value) && Math.abs(value) < 1e9 ? Figures.text(value, 0) : Figures.text(value, 3);
     }
 
-    private static void hands(List<Block> blocks, EveningView.Arrival arrival) {
+    private static void hands(List<Block> blocks, Arrival arrival) {
         if (arrival.instrument().isEmpty()) {
             return;
         }

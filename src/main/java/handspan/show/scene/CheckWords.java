@@ -3,7 +3,7 @@ package handspan.show.scene;
 import handspan.number.units.Figures;
 import handspan.room.budget.RoomCheck;
 import handspan.room.budget.VenueLine;
-import handspan.wiring.evening.EveningView.Checked;
+import handspan.wiring.evening.Checked;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -6,7 +6,7 @@ import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.room.StepKind;
 import handspan.room.calibrate.Step;
-import handspan.wiring.evening.EveningView.Task;
+import handspan.wiring.evening.HoldTask;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,7 +22,7 @@ record HoldRing(@Nullable Step step, double fill01, double remainingSeconds, Str
     /** They come every half second while the hand is still; looks are up to a quarter of a second apart. */
     private static final double STALE_SECONDS = 0.9;
 
-    static HoldRing of(Snapshot snapshot, Task task) {
+    static HoldRing of(Snapshot snapshot, HoldTask task) {
         Step asked = null;
         Event still = null;
         String reason = "";

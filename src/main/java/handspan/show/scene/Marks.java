@@ -3,6 +3,7 @@ package handspan.show.scene;
 import handspan.live.session.PlayDesk;
 import handspan.wiring.Source;
 import handspan.wiring.evening.EveningView;
+import handspan.wiring.evening.Keeping;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,7 @@ final class Marks {
     }
 
     private static Screen.Mark mark(Station station, EveningView evening, Showing showing) {
-        EveningView.Keeping keeping = evening.keeping();
+        Keeping keeping = evening.keeping();
         boolean room = keeping.profile().isPresent();
         return switch (station) {
             case ARRIVE ->
@@ -82,7 +83,7 @@ final class Marks {
     }
 
     static List<Screen.Status> status(EveningView evening) {
-        EveningView.Keeping keeping = evening.keeping();
+        Keeping keeping = evening.keeping();
         String sound = soundWords(evening);
         return List.of(
                 new Screen.Status("Link", Links.few(evening), Links.tone(evening)),

@@ -5,6 +5,8 @@ import handspan.music.tuning.Tuning;
 import handspan.profile.RoomProfile;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
+import handspan.wiring.evening.Keeping;
+import handspan.wiring.evening.Thought;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,7 +20,7 @@ final class NotesScene {
 
     static Page page(EveningView evening, Showing showing) {
         List<Block> blocks = new ArrayList<>();
-        EveningView.Keeping keeping = evening.keeping();
+        Keeping keeping = evening.keeping();
         if (keeping.profile().isEmpty()) {
             blocks.add(new Block.Words(Tone.LOOK, "There is no room yet: take its holds, or load one from the shelf."));
             blocks.add(new Block.Offers(List.of(
@@ -35,7 +37,7 @@ final class NotesScene {
             blocks.add(new Block.Words(
                     Tone.BAD, WindowWords.sentence(evening.sounding().trouble())));
         }
-        EveningView.Thought thought = evening.thought();
+        Thought thought = evening.thought();
         boolean thinking = !thought.speaksOf(profile, tuning);
         blocks.add(new Block.Words(
                 Tone.PLAIN,

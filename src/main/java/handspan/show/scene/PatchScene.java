@@ -8,6 +8,7 @@ import handspan.music.send.SendValue;
 import handspan.number.units.Figures;
 import handspan.profile.RoomProfile;
 import handspan.wiring.evening.EveningView;
+import handspan.wiring.evening.Sounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class PatchScene {
     private PatchScene() {}
 
     static Page page(EveningView evening, Showing showing) {
-        EveningView.Sounding sounding = evening.sounding();
+        Sounding sounding = evening.sounding();
         List<Block> blocks = new ArrayList<>();
         if (!sounding.trouble().isEmpty()) {
             blocks.add(new Block.Words(Tone.BAD, sounding.trouble()));
@@ -83,7 +84,7 @@ final class PatchScene {
                 .collect(Collectors.joining(", "));
     }
 
-    static String targets(EveningView.Sounding sounding) {
+    static String targets(Sounding sounding) {
         return sounding.wanted().stream().map(SendTarget::text).collect(Collectors.joining(", "));
     }
 

@@ -9,8 +9,9 @@ import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.calibrate.Step;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Purpose;
-import handspan.wiring.evening.EveningView.Task;
+import handspan.wiring.evening.HoldPurpose;
+import handspan.wiring.evening.HoldTask;
+import handspan.wiring.evening.Measuring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,7 @@ final class RoomScene {
         return new Page(Station.ROOM, blocks);
     }
 
-    private static void holding(List<Block> blocks, EveningView evening, Task task, Snapshot snapshot) {
+    private static void holding(List<Block> blocks, EveningView evening, HoldTask task, Snapshot snapshot) {
         HoldRing ring = HoldRing.of(snapshot, task);
         int captured = snapshot.activity() instanceof ActivityView.Calibrating calibrating ? calibrating.captured() : 0;
         int steps = task.plan().steps().size();
@@ -66,7 +67,7 @@ final class RoomScene {
     }
 
     /** The last captured hold in figures, or how signals are meant before there is one. */
-    private static String last(Snapshot snapshot, Task task) {
+    private static String last(Snapshot snapshot, HoldTask task) {
         return snapshot.events().stream()
                 .filter(event -> event.number() > task.afterEvent())
                 .map(Event::what)
@@ -78,7 +79,7 @@ final class RoomScene {
     }
 
     private static void between(List<Block> blocks, EveningView evening, Showing showing) {
-        EveningView.Measuring measuring = evening.measuring();
+        Measuring measuring = evening.measuring();
         if (!measuring.trouble().isEmpty()) {
             blocks.add(new Block.Words(Tone.BAD, WindowWords.sentence(measuring.trouble())));
         }
@@ -117,7 +118,7 @@ final class RoomScene {
         offers.add(Offer.next(
                         "Take the holds",
                         "ctrl R",
-                        new Wish.Measure(Purpose.FRESH),
+                        new Wish.Measure(HoldPurpose.FRESH),
                         "a new room: rest, near, far, then the level hand; some 30 s")
                 .unless(unknown));
         if (has) {
@@ -133,22 +134,22 @@ final class RoomScene {
                 Offer.plain(
                                 "Does it fit?",
                                 "ctrl K",
-                                new Wish.Measure(Purpose.CHECK),
+                                new Wish.Measure(HoldPurpose.CHECK),
                                 "both ends and the open light again, some 10 s; says how many cents and dB it would be"
                                         + " off")
                         .unless(closed),
                 Offer.plain(
                                 "Ends and light again",
                                 "ctrl E",
-                                new Wish.Measure(Purpose.AGAIN),
+                                new Wish.Measure(HoldPurpose.AGAIN),
                                 "how the sensors respond is kept; some 15 s")
                         .unless(closed),
-                Offer.plain("Light again", "ctrl L", new Wish.Measure(Purpose.LIGHT), "the open light alone")
+                Offer.plain("Light again", "ctrl L", new Wish.Measure(HoldPurpose.LIGHT), "the open light alone")
                         .unless(closed),
                 Offer.plain(
                                 "Measure my aim",
                                 "ctrl M",
-                                new Wish.Measure(Purpose.AIM),
+                                new Wish.Measure(HoldPurpose.AIM),
                                 "ends and light again, then ten unaided reaches; some 45 s")
                         .unless(closed),
                 Offer.plain(

@@ -5,7 +5,7 @@ import handspan.music.tuning.NoteName;
 import handspan.music.tuning.Tuning;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import handspan.wiring.evening.HoldTaking;
 import java.util.Arrays;
 import java.util.List;
@@ -68,9 +68,9 @@ final class RoomWishes {
     }
 
     /** To have holds taken; a fresh room in the place of one that is unsaved is asked about first. */
-    static Showing measure(Purpose purpose, Evening evening, Showing showing) {
+    static Showing measure(HoldPurpose purpose, Evening evening, Showing showing) {
         Showing.Asked asked = new Showing.Asked.Measuring(purpose);
-        boolean loses = purpose == Purpose.FRESH && evening.view().keeping().unsaved();
+        boolean loses = purpose == HoldPurpose.FRESH && evening.view().keeping().unsaved();
         return loses ? showing.asking(asked) : done(asked, evening, showing);
     }
 
@@ -94,9 +94,9 @@ final class RoomWishes {
         return free;
     }
 
-    private static void begin(Purpose purpose, Evening evening, Showing showing) {
+    private static void begin(HoldPurpose purpose, Evening evening, Showing showing) {
         try {
-            evening.holds().begin(purpose, purpose == Purpose.FRESH ? way(showing) : HoldTaking.Way.ENDS);
+            evening.holds().begin(purpose, purpose == HoldPurpose.FRESH ? way(showing) : HoldTaking.Way.ENDS);
         } catch (IllegalArgumentException e) {
             evening.holds().refuse(String.valueOf(e.getMessage()));
         }

@@ -5,10 +5,11 @@ import handspan.profile.RoomComparison.Difference;
 import handspan.profile.RoomHistory;
 import handspan.profile.RoomProfile;
 import handspan.room.Room;
+import handspan.wiring.evening.Compared;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Compared;
-import handspan.wiring.evening.EveningView.Purpose;
-import handspan.wiring.evening.EveningView.RoomLook;
+import handspan.wiring.evening.HoldPurpose;
+import handspan.wiring.evening.Keeping;
+import handspan.wiring.evening.RoomLook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class ShelfScene {
     private ShelfScene() {}
 
     static Page page(EveningView evening) {
-        EveningView.Keeping keeping = evening.keeping();
+        Keeping keeping = evening.keeping();
         List<Block> blocks = new ArrayList<>();
         if (!keeping.trouble().isEmpty()) {
             blocks.add(new Block.Words(Tone.BAD, WindowWords.sentence(keeping.trouble())));
@@ -43,7 +44,7 @@ final class ShelfScene {
         return new Page(Station.SHELF, blocks);
     }
 
-    private static void all(List<Block> blocks, EveningView.Keeping keeping) {
+    private static void all(List<Block> blocks, Keeping keeping) {
         String held = keeping.held();
         List<Block.Row> rows = keeping.kept().stream()
                 .map(room -> row(room, held, keeping.unsaved()))
@@ -90,7 +91,7 @@ final class ShelfScene {
     }
 
     private static void one(List<Block> blocks, EveningView evening, RoomHistory history) {
-        EveningView.Keeping keeping = evening.keeping();
+        Keeping keeping = evening.keeping();
         String name = history.room();
         boolean held = keeping.held().equals(name);
         blocks.add(
@@ -110,7 +111,7 @@ final class ShelfScene {
             offers.add(new Offer(
                     "Does it fit?",
                     "ctrl K",
-                    new Wish.Measure(Purpose.CHECK),
+                    new Wish.Measure(HoldPurpose.CHECK),
                     "both ends and the open light again, some 10 s; says how many cents and dB it would be off",
                     evening.snapshot().isEmpty() ? "no instrument is open: arrive first" : "",
                     Offer.Weight.NEXT));
@@ -140,7 +141,7 @@ final class ShelfScene {
     }
 
     /** What it can be compared with: its own earlier versions first, then what is in hand, then other rooms. */
-    private static List<Block.Row> others(EveningView.Keeping keeping, RoomHistory history) {
+    private static List<Block.Row> others(Keeping keeping, RoomHistory history) {
         List<Block.Row> rows = new ArrayList<>();
         for (RoomHistory.Entry entry : history.entries()) {
             boolean reads = entry.version().profile().isPresent();

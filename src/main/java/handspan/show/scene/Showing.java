@@ -1,6 +1,6 @@
 package handspan.show.scene;
 
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
@@ -48,7 +48,7 @@ public record Showing(
         record Restoring(String room, int version) implements Asked {}
 
         /** Whether to take fresh holds all the same. */
-        record Measuring(Purpose purpose) implements Asked {}
+        record Measuring(HoldPurpose purpose) implements Asked {}
     }
 
     /** The first station, in a theme. */

@@ -10,7 +10,7 @@ import handspan.room.Room;
 import handspan.room.StepKind;
 import handspan.room.calibrate.Step;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Task;
+import handspan.wiring.evening.HoldTask;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -126,7 +126,7 @@ final class Sights {
     }
 
     /** The noise of the hold that was captured last. */
-    static Optional<Sight> lastHold(EveningView evening, Task task, int captured) {
+    static Optional<Sight> lastHold(EveningView evening, HoldTask task, int captured) {
         for (int i = Math.min(captured, task.plan().steps().size()) - 1; i >= 0; i--) {
             Step step = task.plan().steps().get(i);
             if (step.kind() != StepKind.REST) {

@@ -1,7 +1,7 @@
 package handspan.show.scene;
 
 import handspan.instrument.line.CommaRule;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 
 /** What a player wants. */
 public sealed interface Wish {
@@ -18,7 +18,7 @@ public sealed interface Wish {
     record Comma(CommaRule rule) implements Wish {}
 
     /** To have holds taken. */
-    record Measure(Purpose purpose) implements Wish {}
+    record Measure(HoldPurpose purpose) implements Wish {}
 
     /** To load a room. */
     record Load(String room) implements Wish {}

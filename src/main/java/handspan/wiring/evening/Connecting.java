@@ -16,7 +16,7 @@ import handspan.wiring.Rigs;
 import handspan.wiring.SessionLog;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
-import handspan.wiring.evening.EveningView.Arrival;
+import handspan.wiring.SwitchedOut;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;

@@ -2,7 +2,6 @@ package handspan.wiring.evening;
 
 import handspan.live.session.Command;
 import handspan.profile.RoomProfile;
-import handspan.wiring.evening.EveningView.Measuring;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;

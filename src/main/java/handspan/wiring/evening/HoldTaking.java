@@ -23,10 +23,6 @@ import handspan.wiring.InstrumentShelf;
 import handspan.wiring.NewRoom;
 import handspan.wiring.Rigs;
 import handspan.wiring.VenueCheck;
-import handspan.wiring.evening.EveningView.Checked;
-import handspan.wiring.evening.EveningView.Measuring;
-import handspan.wiring.evening.EveningView.Purpose;
-import handspan.wiring.evening.EveningView.Task;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,27 +80,27 @@ public final class HoldTaking {
     /**
      * Leads through holds.
      *
-     * @param purpose what for; all but {@link Purpose#FRESH} need a room
+     * @param purpose what for; all but {@link HoldPurpose#FRESH} need a room
      * @param way how a fresh room is measured
      */
-    public void begin(Purpose purpose, Way way) {
+    public void begin(HoldPurpose purpose, Way way) {
         turns.add("getting ready", state::measuringTrouble, () -> {
             sound.endTrial();
             sound.endPlaying();
             OpenInstrument instrument = state.needInstrument();
-            Optional<String> rebuilt = purpose == Purpose.FRESH
+            Optional<String> rebuilt = purpose == HoldPurpose.FRESH
                     ? Optional.empty()
                     : new InstrumentShelf(room.folder())
                             .rebuiltSince(state.needProfile().room());
             if (rebuilt.isPresent()) {
-                Optional<Checked> check = purpose == Purpose.CHECK
+                Optional<Checked> check = purpose == HoldPurpose.CHECK
                         ? Optional.of(new Checked(VenueCheck.rebuilt(rebuilt.get()), 0))
                         : Optional.empty();
                 String trouble = check.isPresent() ? "" : rebuilt.get();
                 state.change(now -> now.with(new Measuring(Optional.empty(), List.of(), check, trouble)));
                 return;
             }
-            Task task = task(purpose, way, state.view(), instrument);
+            HoldTask task = task(purpose, way, state.view(), instrument);
             beganNanos = instrument.snapshot().timeNanos();
             state.change(now -> now.with(new Measuring(Optional.of(task), List.of(), Optional.empty(), "")));
             instrument.submit(new Command.Calibrate(
@@ -112,12 +108,12 @@ public final class HoldTaking {
         });
     }
 
-    private Task task(Purpose purpose, Way way, EveningView seen, OpenInstrument open) throws ProfileException {
+    private HoldTask task(HoldPurpose purpose, Way way, EveningView seen, OpenInstrument open) throws ProfileException {
         Snapshot snapshot = open.snapshot();
         long last = snapshot.events().isEmpty()
                 ? 0
                 : snapshot.events().get(snapshot.events().size() - 1).number();
-        if (purpose == Purpose.FRESH) {
+        if (purpose == HoldPurpose.FRESH) {
             room.folder().requireName(seen.keeping().name());
             Instrument found = linked(
                     seen.arrival()
@@ -129,13 +125,13 @@ public final class HoldTaking {
                     .orElseThrow(() -> new IllegalArgumentException(
                             "no line with a number has come yet: is the board's program running?"));
             Instrument instrument = new InstrumentShelf(room.folder()).known(found.withShape(shape), false);
-            return new Task(purpose, way.plan(instrument), HoldRules.USUAL, instrument, Air.USUAL, last);
+            return new HoldTask(purpose, way.plan(instrument), HoldRules.USUAL, instrument, Air.USUAL, last);
         }
         Room kept = state.needProfile().room();
-        CalibrationPlan ends = Refit.plan(kept, purpose == Purpose.LIGHT);
-        CalibrationPlan plan = purpose == Purpose.AIM ? ends.withReaches() : ends;
-        HoldRules rules = purpose == Purpose.CHECK ? HoldRules.USUAL.lasting(CHECK_S) : HoldRules.USUAL;
-        return new Task(purpose, plan, rules, kept.instrument(), kept.air(), last);
+        CalibrationPlan ends = Refit.plan(kept, purpose == HoldPurpose.LIGHT);
+        CalibrationPlan plan = purpose == HoldPurpose.AIM ? ends.withReaches() : ends;
+        HoldRules rules = purpose == HoldPurpose.CHECK ? HoldRules.USUAL.lasting(CHECK_S) : HoldRules.USUAL;
+        return new HoldTask(purpose, plan, rules, kept.instrument(), kept.air(), last);
     }
 
     private static Instrument linked(Instrument instrument, LinkFacts facts) {
@@ -169,7 +165,7 @@ public final class HoldTaking {
 
     /** Makes of holds that are done what they were taken for; by the thread that follows the instrument. */
     void conclude(Snapshot snapshot, ActivityView.Calibrating done) {
-        Optional<Task> task = state.view().measuring().task();
+        Optional<HoldTask> task = state.view().measuring().task();
         boolean own = task.isPresent()
                 && snapshot.events().stream()
                         .anyMatch(event ->
@@ -192,13 +188,13 @@ public final class HoldTaking {
                 now.with(new Measuring(Optional.empty(), List.of(), Optional.of(new Checked(venue, seconds)), "")));
     }
 
-    private void finish(Task task, Snapshot snapshot, ActivityView.Calibrating done) throws ProfileException {
-        if (task.purpose() == Purpose.CHECK) {
+    private void finish(HoldTask task, Snapshot snapshot, ActivityView.Calibrating done) throws ProfileException {
+        if (task.purpose() == HoldPurpose.CHECK) {
             check(snapshot, done);
             return;
         }
         EveningView seen = state.view();
-        Optional<RoomProfile> before = task.purpose() == Purpose.FRESH
+        Optional<RoomProfile> before = task.purpose() == HoldPurpose.FRESH
                 ? Optional.empty()
                 : seen.keeping().profile();
         String name =

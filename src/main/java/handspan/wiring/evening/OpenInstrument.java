@@ -3,6 +3,7 @@ package handspan.wiring.evening;
 import handspan.live.session.Command;
 import handspan.live.session.Snapshot;
 import handspan.wiring.Rig;
+import handspan.wiring.SwitchedOut;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;

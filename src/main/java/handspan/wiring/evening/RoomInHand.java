@@ -12,8 +12,6 @@ import handspan.room.budget.Adviser;
 import handspan.room.budget.FeelBudget;
 import handspan.room.budget.StepsBudget;
 import handspan.wiring.NewRoom;
-import handspan.wiring.evening.EveningView.RoomLook;
-import handspan.wiring.evening.EveningView.Thought;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -207,7 +205,7 @@ public final class RoomInHand {
     /** Works out what the room can hold, once for several changes in a row. */
     void think() {
         turns.add("working out what this room can hold", state::keepingTrouble, () -> {
-            EveningView.Keeping keeping = state.view().keeping();
+            Keeping keeping = state.view().keeping();
             Optional<Tuning> edited = keeping.edited();
             if (edited.isEmpty()
                     || state.view().thought().speaksOf(keeping.profile().get(), edited.get())) {

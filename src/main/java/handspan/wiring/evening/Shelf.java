@@ -8,9 +8,6 @@ import handspan.profile.RoomComparison;
 import handspan.profile.RoomHistory;
 import handspan.profile.RoomProfile;
 import handspan.wiring.InstrumentShelf;
-import handspan.wiring.evening.EveningView.Compared;
-import handspan.wiring.evening.EveningView.Measuring;
-import handspan.wiring.evening.EveningView.RoomLook;
 import java.util.List;
 import java.util.Optional;
 

@@ -11,7 +11,7 @@ import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import java.net.DatagramPacket;
 import java.net.DatagramSocket;
 import java.net.InetAddress;
@@ -87,7 +87,7 @@ class GuideTest {
         openHall();
         guide.fulfil(new Wish.Say(Ask.ROOM_NAME, "barn"));
         until(() -> evening.view().snapshot().get().shape().isPresent());
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         until(() -> evening.view().keeping().profile().isPresent());
     }
 

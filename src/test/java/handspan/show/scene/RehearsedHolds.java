@@ -13,14 +13,14 @@ import handspan.wiring.Rig;
 import handspan.wiring.Rigs;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
+import handspan.wiring.evening.Arrival;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Arrival;
-import handspan.wiring.evening.EveningView.Keeping;
-import handspan.wiring.evening.EveningView.Measuring;
-import handspan.wiring.evening.EveningView.Purpose;
-import handspan.wiring.evening.EveningView.Sounding;
-import handspan.wiring.evening.EveningView.Task;
-import handspan.wiring.evening.EveningView.Thought;
+import handspan.wiring.evening.HoldPurpose;
+import handspan.wiring.evening.HoldTask;
+import handspan.wiring.evening.Keeping;
+import handspan.wiring.evening.Measuring;
+import handspan.wiring.evening.Sounding;
+import handspan.wiring.evening.Thought;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +37,7 @@ public final class RehearsedHolds {
         List<EveningView> views = new ArrayList<>();
         try (Rig rig = Rigs.open(source, SourceOptions.USUAL.fast(), instrument.shape(), List.of(), null)) {
             CalibrationPlan plan = CalibrationPlan.of(instrument, OptionalDouble.empty(), OptionalDouble.empty());
-            Task task = new Task(Purpose.FRESH, plan, HoldRules.USUAL, instrument, Air.USUAL, 0);
+            HoldTask task = new HoldTask(HoldPurpose.FRESH, plan, HoldRules.USUAL, instrument, Air.USUAL, 0);
             rig.submit(new Command.Calibrate(instrument, instrument.sensors(Air.USUAL), plan, HoldRules.USUAL));
             rig.follow(snapshot -> {
                 views.add(view(source, task, snapshot));
@@ -47,7 +47,7 @@ public final class RehearsedHolds {
         return views;
     }
 
-    private static EveningView view(Source source, Task task, Snapshot snapshot) {
+    private static EveningView view(Source source, HoldTask task, Snapshot snapshot) {
         return new EveningView(
                 "",
                 new Arrival(

@@ -15,7 +15,7 @@ import handspan.wiring.Cues;
 import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,7 +120,7 @@ class RoomWishesTest {
 
     private void makeRoom() {
         openHall();
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         until(() -> evening.view().keeping().profile().isPresent());
     }
 
@@ -404,7 +404,7 @@ class RoomWishesTest {
                         .a4Hz());
         guide.fulfil(Wish.Plain.STAY);
         openHall();
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         assertTrue(offer(guide.screen().page(), "Let go of it and take the holds of a new room")
                 .isPossible());
         assertTrue(evening.view().measuring().task().isEmpty());
@@ -419,7 +419,7 @@ class RoomWishesTest {
     void aCheckSaysVerdictFiguresAndSecondsAndLooksAtLinkSensorsAndTargets() {
         makeRoom();
         save();
-        guide.fulfil(new Wish.Measure(Purpose.CHECK));
+        guide.fulfil(new Wish.Measure(HoldPurpose.CHECK));
         assertEquals(Station.ROOM, guide.screen().showing().station());
         until(() -> evening.view().measuring().check().isPresent());
         Page page = page(Station.ROOM);
@@ -436,7 +436,7 @@ class RoomWishesTest {
         openHall();
         guide.fulfil(new Wish.Say(Ask.NOTES_BY_EAR, "A3, E4, A4, E5, A5"));
         guide.fulfil(new Wish.Say(Ask.REACHES, "yes"));
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         until(() -> evening.view().keeping().profile().isPresent());
         String said = words(page(Station.ROOM));
         assertTrue(said.contains("By ear: residual "), said);
@@ -451,7 +451,7 @@ class RoomWishesTest {
         makeRoom();
         guide.fulfil(new Wish.Say(Ask.SCALE, "dorian"));
         assertFalse(profile().room().aim().isMeasured());
-        guide.fulfil(new Wish.Measure(Purpose.AIM));
+        guide.fulfil(new Wish.Measure(HoldPurpose.AIM));
         until(() -> profile().room().aim().isMeasured());
         assertEquals("dorian", profile().tunings().get(0).scale().name());
         until(() -> words(page(Station.ROOM)).contains("over 10 reaches"));
@@ -462,11 +462,11 @@ class RoomWishesTest {
         openHall();
         guide.fulfil(new Wish.Say(Ask.NOTES_BY_EAR, "A3,E4,A4"));
         guide.fulfil(new Wish.Say(Ask.RULER_MM, "100,200,300"));
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         assertTrue(words(page(Station.ROOM)).contains("two ways"));
         guide.fulfil(new Wish.Say(Ask.RULER_MM, ""));
         guide.fulfil(new Wish.Say(Ask.NOTES_BY_EAR, "A3,H4"));
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         assertTrue(words(page(Station.ROOM)).contains("H4"));
     }
 }

@@ -20,7 +20,7 @@ import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
@@ -139,7 +139,7 @@ class ChartPagesTest {
     private void takeRoom(String ruler) {
         wish(new Wish.Go(Station.ROOM));
         wish(new Wish.Say(Ask.RULER_MM, ruler));
-        wish(new Wish.Measure(Purpose.FRESH));
+        wish(new Wish.Measure(HoldPurpose.FRESH));
         until(() -> evening.view().keeping().profile().isPresent());
         until(() -> evening.view().doing().isEmpty() && pane.isIdle());
     }
@@ -204,7 +204,7 @@ class ChartPagesTest {
     void aRoomIsSeenAsItIsTaken() throws IOException {
         wish(new Wish.Go(Station.ROOM));
         wish(new Wish.Say(Ask.RULER_MM, "100,200,300,400,500"));
-        wish(new Wish.Measure(Purpose.FRESH));
+        wish(new Wish.Measure(HoldPurpose.FRESH));
         until(() -> {
             EveningView now = evening.view();
             boolean shown = words(all(pane)).startsWith("ruler");

@@ -19,7 +19,7 @@ import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
@@ -259,7 +259,7 @@ class EveningPaneTest {
         until(() ->
                 evening.view().snapshot().filter(now -> now.shape().isPresent()).isPresent());
         guide.fulfil(new Wish.Say(Ask.ROOM_NAME, "barn"));
-        guide.fulfil(new Wish.Measure(Purpose.FRESH));
+        guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
         until(() -> evening.view().keeping().profile().isPresent());
         int count = 0;
         for (Station station : Station.values()) {

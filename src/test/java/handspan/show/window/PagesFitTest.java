@@ -22,7 +22,7 @@ import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
-import handspan.wiring.evening.EveningView.Purpose;
+import handspan.wiring.evening.HoldPurpose;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
@@ -104,7 +104,7 @@ class PagesFitTest {
             keep(calm(evening), "1-arrive-open", Station.ARRIVE);
             keep(calm(evening), "2-patch", Station.PATCH);
             guide.fulfil(new Wish.Say(Ask.ROOM_NAME, "saltmill-hall"));
-            guide.fulfil(new Wish.Measure(Purpose.FRESH));
+            guide.fulfil(new Wish.Measure(HoldPurpose.FRESH));
             until(() -> evening.view().keeping().profile().isPresent());
             EveningView held = RehearsedHolds.views().get(RehearsedHolds.views().size() / 3);
             keep(held, "3-room-holding", Station.ROOM);
