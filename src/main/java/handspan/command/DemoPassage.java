@@ -4,6 +4,9 @@ import handspan.live.path.PathSettings;
 import handspan.live.path.TargetStatus;
 import handspan.live.session.Command;
 import handspan.live.session.LinkException;
+import handspan.music.passage.Moment;
+import handspan.music.passage.PassageFigures;
+import handspan.music.passage.Wobble;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.PitchCurve;
 import handspan.music.tuning.ReferencePitch;
@@ -20,6 +23,7 @@ import handspan.wiring.Rigs;
 import handspan.wiring.Simulation;
 import handspan.wiring.Targets;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -43,6 +47,7 @@ final class DemoPassage {
      *
      * @param trace for the chart
      * @param measured against the true hand
+     * @param inTune what came back, against the notes of the scale
      * @param framesSent bundles handed to the network
      * @param packetsReceived bundles that came back
      * @param messagesReceived messages in them
@@ -51,6 +56,7 @@ final class DemoPassage {
     record Played(
             PassageTrace trace,
             Passage measured,
+            PassageFigures inTune,
             long framesSent,
             long packetsReceived,
             long messagesReceived,
@@ -108,6 +114,7 @@ final class DemoPassage {
             return new Played(
                     trace,
                     measure(simulation, trace, startNanos),
+                    PassageFigures.of(moments(trace), tuning, profile.level()),
                     target.sent(),
                     loopback.packets(),
                     loopback.messages(),
@@ -139,6 +146,24 @@ final class DemoPassage {
             levelDb[i] = received.gain01() > 0 ? Decibels.of(received.gain01()) : Double.NEGATIVE_INFINITY;
         }
         return new PassageTrace(timesS, trueKeys, sentKeys, levelDb, sounding);
+    }
+
+    /** Where the true hand is not there, what it would have made is what came. */
+    private static List<Moment> moments(PassageTrace trace) {
+        List<Moment> moments = new ArrayList<>();
+        for (int i = 0; i < trace.timesS().length; i++) {
+            double meant = trace.trueKeys()[i];
+            double sent = trace.sentKeys()[i];
+            boolean sounds = trace.sounding()[i];
+            moments.add(new Moment(
+                    Nanos.ofSeconds(trace.timesS()[i]),
+                    sent,
+                    Double.isNaN(meant) ? sent : meant,
+                    sounds ? Decibels.gain(trace.levelDb()[i]) : 0,
+                    sounds,
+                    false));
+        }
+        return moments;
     }
 
     /** From the first moment at which hand and sound are both there, for as long as they are. */
@@ -201,15 +226,8 @@ final class DemoPassage {
             double[] meant = frames.stream()
                     .mapToDouble(frame -> trueKey(simulation, simulation.trueMm(frame.timeNanos())))
                     .toArray();
-            return new Stillness(rms(cents(sent)), rms(cents(meant)));
+            return new Stillness(
+                    Wobble.of(cents(sent)).rmsCents(), Wobble.of(cents(meant)).rmsCents());
         }
-    }
-
-    private static double rms(double[] values) {
-        double mean = Arrays.stream(values).average().orElse(0);
-        return Math.sqrt(Arrays.stream(values)
-                .map(value -> (value - mean) * (value - mean))
-                .average()
-                .orElse(0));
     }
 }

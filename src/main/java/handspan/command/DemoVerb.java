@@ -97,6 +97,9 @@ final class DemoVerb extends Verb {
                 + " cents rms off the true hand (promised: a standard uncertainty of "
                 + Figures.text(RoomSummary.worstNoteCents(profile), 1)
                 + " at the worst note, the sensor's bend between two ends included)");
+        talk.say("   heard against the scale they lie "
+                + Figures.text(played.inTune().sound().rmsCents(), 1) + " cents rms off it, "
+                + Figures.percent(played.inTune().sound().within25Share01()) + " of the time within 25 cents");
         talk.say("   sound follows the hand by " + Figures.text(passage.totalLagMs(), 0) + " ms in all");
         talk.say("   a hand held still for 10 s wobbles " + Figures.text(stillness.sentCents(), 1)
                 + " cents rms as sent (the hand itself moved " + Figures.text(stillness.handCents(), 1)
@@ -113,6 +116,7 @@ final class DemoVerb extends Verb {
         result.set("survey", JsonViews.reports(survey));
         result.set("room", RoomSummary.node(profile));
         JsonViews.number(result, "stillErrorCents", passage.stillErrorCents());
+        JsonViews.number(result, "scaleErrorCents", played.inTune().sound().rmsCents());
         JsonViews.number(result, "rmsErrorCents", passage.rmsErrorCents());
         JsonViews.number(result, "totalLagMs", passage.totalLagMs());
         JsonViews.number(result, "jitterCents", stillness.sentCents());

@@ -1,5 +1,6 @@
 package handspan.room.budget;
 
+import handspan.music.passage.Wobble;
 import handspan.number.fit.Delay;
 import org.hipparchus.stat.StatUtils;
 
@@ -57,8 +58,7 @@ public record Passage(double totalLagMs, double rmsErrorCents, double stillError
      * another's.
      */
     private static double wobble(double[] sentCents, boolean[] still) {
-        double sum = 0;
-        int count = 0;
+        Wobble wobble = Wobble.NONE;
         int from = 0;
         while (from < still.length) {
             int to = from;
@@ -66,11 +66,10 @@ public record Passage(double totalLagMs, double rmsErrorCents, double stillError
                 to++;
             }
             if (to - from > 1) {
-                sum += StatUtils.populationVariance(java.util.Arrays.copyOfRange(sentCents, from, to)) * (to - from);
-                count += to - from;
+                wobble = wobble.and(Wobble.of(java.util.Arrays.copyOfRange(sentCents, from, to)));
             }
             from = to + 1;
         }
-        return count == 0 ? 0 : Math.sqrt(sum / count);
+        return wobble.count() == 0 ? 0 : wobble.rmsCents();
     }
 }
