@@ -30,7 +30,7 @@ final class AdviceView {
         lines.add(String.format(Locale.ROOT, "%-8s %8s %9s  %s", "note", "at mm", "cell mm", "missed"));
         chosen.chances().forEach(chance -> lines.add(line(chosen, chance)));
         lines.add("");
-        lines.addAll(help(advice));
+        lines.addAll(advice.helpWords());
         return lines;
     }
 
@@ -58,24 +58,6 @@ final class AdviceView {
                 Figures.text(chance.atMm(), 1),
                 Double.isFinite(cellMm) ? Figures.text(cellMm, 1) : "open",
                 NoteChance.percent(chance.miss01()));
-    }
-
-    private static List<String> help(Advice advice) {
-        List<String> lines = new ArrayList<>();
-        Playable chosen = advice.chosen();
-        String now = chosen.worstName() + ", missed by "
-                + NoteChance.percent(chosen.worst().miss01());
-        if (advice.help().isEmpty()) {
-            lines.add("nothing that is known of would lower the chance of the worst note, " + now);
-            return lines;
-        }
-        Advice.Help best = advice.help().get(0);
-        lines.add("worst note " + now + "; what helps most: " + best.what() + ", then "
-                + NoteChance.percent(best.miss01()));
-        advice.help().stream()
-                .skip(1)
-                .forEach(each -> lines.add("  " + each.what() + ": " + NoteChance.percent(each.miss01())));
-        return lines;
     }
 
     static void into(ObjectNode node, Advice advice) {

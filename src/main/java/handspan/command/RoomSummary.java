@@ -2,9 +2,7 @@ package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.instrument.sensor.Sensor;
 import handspan.music.send.SendTarget;
-import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.profile.RoomInWords;
@@ -23,9 +21,6 @@ import java.util.List;
 
 /** A room in short: for {@code rooms show} and for the end of a calibration. */
 final class RoomSummary {
-    /** Characters in a usual line with its end; only its order of magnitude counts. */
-    private static final double USUAL_CHARACTERS = 9;
-
     private RoomSummary() {}
 
     static List<String> lines(RoomProfile profile) {
@@ -36,17 +31,10 @@ final class RoomSummary {
         lines.add("room '" + room.name() + "', calibrated " + room.calibratedAt() + ", instrument '"
                 + room.instrument().name() + "' revision " + room.instrument().revision());
         lines.addAll(RoomInWords.hands(room));
-        for (Tuning each : profile.tunings()) {
-            lines.add("tuning '" + each.name() + "': " + each.lowName() + " to " + each.highName()
-                    + ", " + each.scale().name() + " on " + each.tonic().name() + temperament(each) + ", "
-                    + each.snapping().words()
-                    + ", " + each.direction().word() + ", A4 = "
-                    + Figures.text(each.reference().a4Hz(), 1) + " Hz" + shifted(each) + ", "
-                    + Figures.text(each.centsPerMm(zone.lengthMm()), 1) + " cents/mm");
-        }
+        profile.tunings().forEach(each -> lines.add("tuning " + RoomInWords.tuning(each, zone)));
         lines.addAll(RoomInWords.promises(room, tuning));
         FeelBudget feel = FeelBudget.of(room, tuning);
-        LatencyBudget latency = latency(room, feel);
+        LatencyBudget latency = LatencyBudget.of(room, feel);
         lines.add("feel: " + feel.words() + "; " + Figures.text(latency.totalMs(), 0) + " ms from hand to message; "
                 + VibratoBudget.of(room, tuning).words());
         lines.addAll(LatencyView.lines("latency of a moving hand", latency));
@@ -56,20 +44,6 @@ final class RoomSummary {
                         .reduce((a, b) -> a + ", " + b)
                         .orElse("nobody"));
         return lines;
-    }
-
-    /** Said where it is not the usual one, or has no say. */
-    private static String temperament(Tuning tuning) {
-        if (tuning.temperament().equals(EqualDivision.TWELVE)) {
-            return "";
-        }
-        return " in " + tuning.temperament().word()
-                + (tuning.scale().isOfTheTwelve() ? "" : " (which its cents and ratios do not follow)");
-    }
-
-    private static String shifted(Tuning tuning) {
-        return (tuning.transpose() == 0 ? "" : ", transposed by " + tuning.transpose() + " semitones")
-                + (tuning.trimCents() == 0 ? "" : ", trimmed by " + Figures.text(tuning.trimCents(), 1) + " cents");
     }
 
     private static ObjectNode aim(Room room) {
@@ -97,19 +71,6 @@ final class RoomSummary {
                 .standardCents();
     }
 
-    private static LatencyBudget latency(Room room, FeelBudget feel) {
-        Sensor sensor = room.sensor(room.pitch());
-        return LatencyBudget.of(
-                        sensor.measuringMs(),
-                        room.ratePerS(),
-                        USUAL_CHARACTERS,
-                        room.instrument().baud(),
-                        feel.trial().movingLagMs(),
-                        true)
-                .cyclingIn(sensor.cycleMs())
-                .steadyingFor(feel.settings().stillLagMs());
-    }
-
     static ObjectNode node(RoomProfile profile) {
         Room room = profile.room();
         Tuning tuning = profile.tunings().get(0);
@@ -134,7 +95,7 @@ final class RoomSummary {
         JsonViews.number(node, "vibratoKept01", VibratoBudget.of(room, tuning).kept01());
         FeelBudget feel = FeelBudget.of(room, tuning);
         node.set("feel", FeelView.node(feel));
-        node.set("latency", JsonViews.latency(latency(room, feel)));
+        node.set("latency", JsonViews.latency(LatencyBudget.of(room, feel)));
         ArrayNode targets = node.putArray("targets");
         profile.send().targets().forEach(target -> targets.add(target.text()));
         return node;

@@ -1,6 +1,7 @@
 package handspan.profile;
 
 import handspan.instrument.sensor.SensorKind;
+import handspan.music.tuning.EqualDivision;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
 import handspan.room.FitQuality;
@@ -8,6 +9,7 @@ import handspan.room.HandRole;
 import handspan.room.HandSetup;
 import handspan.room.Room;
 import handspan.room.StepKind;
+import handspan.room.Zone;
 import handspan.room.budget.AirChange;
 import handspan.room.budget.NoteBudget;
 import handspan.room.calibrate.AimFit;
@@ -58,7 +60,35 @@ public final class RoomInWords {
                         + " for it will sound");
     }
 
-    private static String zone(HandSetup hand) {
+    /**
+     * A tuning by name, and what pitches a zone plays under it.
+     *
+     * @param zone of the pitch hand
+     */
+    public static String tuning(Tuning tuning, Zone zone) {
+        return "'" + tuning.name() + "': " + tuning.lowName() + " to " + tuning.highName() + ", "
+                + tuning.scale().name() + " on " + tuning.tonic().name() + temperament(tuning) + ", "
+                + tuning.snapping().words() + ", " + tuning.direction().word() + ", A4 = "
+                + Figures.text(tuning.reference().a4Hz(), 1) + " Hz" + shifted(tuning) + ", "
+                + Figures.text(tuning.centsPerMm(zone.lengthMm()), 1) + " cents/mm";
+    }
+
+    /** Said where it is not the usual one, or has no say. */
+    private static String temperament(Tuning tuning) {
+        if (tuning.temperament().equals(EqualDivision.TWELVE)) {
+            return "";
+        }
+        return " in " + tuning.temperament().word()
+                + (tuning.scale().isOfTheTwelve() ? "" : " (which its cents and ratios do not follow)");
+    }
+
+    private static String shifted(Tuning tuning) {
+        return (tuning.transpose() == 0 ? "" : ", transposed by " + tuning.transpose() + " semitones")
+                + (tuning.trimCents() == 0 ? "" : ", trimmed by " + Figures.text(tuning.trimCents(), 1) + " cents");
+    }
+
+    /** Where a hand plays. */
+    public static String zone(HandSetup hand) {
         if (hand.channel().kind() == SensorKind.PHOTORESISTOR && hand.scaledTravel()) {
             return "light from covered to open";
         }

@@ -4,6 +4,7 @@ import handspan.music.tuning.Scale;
 import handspan.music.tuning.Tuning;
 import handspan.room.Aim;
 import handspan.room.Room;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,6 +41,21 @@ public record Advice(
     public Advice {
         scales = List.copyOf(scales);
         help = List.copyOf(help);
+    }
+
+    /** What would help in words, a line each, what helps most first. */
+    public List<String> helpWords() {
+        String now = chosen.worstName() + ", missed by "
+                + NoteChance.percent(chosen.worst().miss01());
+        if (help.isEmpty()) {
+            return List.of("nothing that is known of would lower the chance of the worst note, " + now);
+        }
+        List<String> lines = new ArrayList<>();
+        Help best = help.get(0);
+        lines.add("worst note " + now + "; what helps most: " + best.what() + ", then "
+                + NoteChance.percent(best.miss01()));
+        help.stream().skip(1).forEach(each -> lines.add("  " + each.what() + ": " + NoteChance.percent(each.miss01())));
+        return lines;
     }
 
     /**

@@ -72,6 +72,18 @@ public final class Adviser {
         return mostMiss01;
     }
 
+    /**
+     * The note that could be promised least if five holds by ruler, evenly spread, had been fitted.
+     *
+     * @return empty when the zone is known by ruler already
+     */
+    public Optional<NoteBudget> byFiveRulerHolds(Tuning tuning) {
+        return reach.isByRuler()
+                ? Optional.empty()
+                : Optional.of(
+                        NoteBudget.worst(NoteBudget.of(reach.byFiveRulerHolds().hand(), tuning)));
+    }
+
     /** Whose aim it is. */
     public Aim aim() {
         return reach.aim();

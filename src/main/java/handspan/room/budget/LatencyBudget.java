@@ -1,6 +1,8 @@
 package handspan.room.budget;
 
+import handspan.instrument.sensor.Sensor;
 import handspan.number.units.Figures;
+import handspan.room.Room;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,6 +31,9 @@ public record LatencyBudget(
         double filterMs,
         double stillMs,
         boolean glide) {
+    /** Characters in a usual line with its end; only its order of magnitude counts. */
+    private static final double USUAL_CHARACTERS = 9;
+
     /** Bits on the wire for a character: start, 8 data, stop. */
     private static final double BITS_PER_CHARACTER = 10;
 
@@ -48,6 +53,14 @@ public record LatencyBudget(
     /** A board that prints at so much less than its sensor's pace leaves readings out. */
     private static final double SLOWER = 1.25;
 
+    /**
+     * One part of the sum.
+     *
+     * @param name in words
+     * @param ms what it takes; NaN where it can't be known, infinite for a queue without end
+     */
+    public record Term(String name, double ms) {}
+
     private record Help(double savesMs, String words) {}
 
     /**
@@ -64,6 +77,24 @@ public record LatencyBudget(
             double measuringMs, double ratePerS, double charactersPerLine, int baud, double filterMs, boolean glide) {
         return new LatencyBudget(
                 measuringMs, measuringMs, ratePerS, charactersPerLine, baud, Double.NaN, filterMs, 0, glide);
+    }
+
+    /**
+     * The budget of a moving hand in a room, with glide.
+     *
+     * @param feel of the tuning that is played
+     */
+    public static LatencyBudget of(Room room, FeelBudget feel) {
+        Sensor sensor = room.sensor(room.pitch());
+        return of(
+                        sensor.measuringMs(),
+                        room.ratePerS(),
+                        USUAL_CHARACTERS,
+                        room.instrument().baud(),
+                        feel.trial().movingLagMs(),
+                        true)
+                .cyclingIn(sensor.cycleMs())
+                .steadyingFor(feel.settings().stillLagMs());
     }
 
     /** The same with a sensor that can't measure more often than once in so long. */
@@ -170,6 +201,24 @@ public record LatencyBudget(
         return ms(totalMs()) + " ms = " + String.join(" + ", terms) + ahead
                 + (baud > 0 && isFull() ? " + a queue without end" : "")
                 + (unknown.isEmpty() ? "" : "; not known: " + String.join(", ", unknown));
+    }
+
+    /** The parts of the sum from the sensor to the message, what is not known among them. */
+    public List<Term> terms() {
+        List<Term> terms = new ArrayList<>();
+        terms.add(new Term("sensor: half its measuring time of " + ms(measuringMs) + " ms", sensorMs()));
+        if (!glide) {
+            terms.add(new Term("between readings: half of " + ms(intervalMs()) + " ms", waitMs()));
+        }
+        terms.add(new Term("queue in the board", queueMs()));
+        terms.add(new Term(baud == 0 ? "wire" : "wire: one line at " + baud + " baud", wireMs()));
+        terms.add(new Term("timer of a USB serial chip", timerMs()));
+        terms.add(new Term(
+                filterMs < 0 ? "smoothing: the hand is placed ahead" : "smoothing of a moving hand", filterMs));
+        if (glide) {
+            terms.add(new Term("glide: one reading interval", glideMs()));
+        }
+        return terms;
     }
 
     private static String ms(double value) {

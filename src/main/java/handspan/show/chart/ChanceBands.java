@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -14,7 +13,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
@@ -35,7 +33,6 @@ final class ChanceBands extends AbstractXYAnnotation {
     private static final int PALE_ALPHA = 22;
     private static final int STRIPE_ALPHA = 120;
     private static final BasicStroke STRIPE = new BasicStroke(1f);
-    private static final int SWATCH_PX = 14;
 
     /** Height of the row of figures along the foot. */
     static final int ROW_PX = 17;
@@ -81,15 +78,11 @@ final class ChanceBands extends AbstractXYAnnotation {
         cells.forEach(cell -> present.add(cell.missClass()));
         LegendItemCollection items = new LegendItemCollection();
         for (MissClass each : present) {
-            items.add(new LegendItem(
-                    each == present.iterator().next() && each != MissClass.SELDOM
-                            ? "missed by " + each.words()
-                            : each.words(),
-                    null,
-                    null,
-                    null,
-                    new Rectangle(-SWATCH_PX / 2, -SWATCH_PX / 2, SWATCH_PX, SWATCH_PX),
-                    new Swatch(each, theme).paint()));
+            items.add(new Swatch(each, theme)
+                    .item(
+                            each == present.iterator().next() && each != MissClass.SELDOM
+                                    ? "missed by " + each.words()
+                                    : each.words()));
         }
         return items;
     }

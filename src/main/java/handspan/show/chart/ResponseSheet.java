@@ -7,6 +7,7 @@ import handspan.room.FitQuality;
 import handspan.room.HandRole;
 import handspan.room.HandSetup;
 import handspan.room.Hold;
+import handspan.room.Room;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
@@ -51,6 +52,20 @@ record ResponseSheet(HandSetup hand, HandRole role, Sensor sensor, List<Hold> ho
     private static final double LEAST_RESIDUAL_MM = 0.5;
 
     private static final int STEPS = 200;
+
+    /** Holds of a hand that its response may be made from, in their order. */
+    static List<Hold> holds(Room room, HandRole role) {
+        return room.holds().stream()
+                .filter(hold -> hold.hand() == role && isShown(hold))
+                .toList();
+    }
+
+    private static boolean isShown(Hold hold) {
+        return switch (hold.kind()) {
+            case NEAR, FAR, MID, RULER, NOTE, OPEN, COVERED -> true;
+            case REST, AIM -> false;
+        };
+    }
 
     /** What the axis counts travel in. */
     private Across across() {

@@ -7,7 +7,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -90,13 +89,18 @@ record Pen(Graphics2D page, SheetFont face) {
 
     /** Text on a base line. */
     void text(String text, double x, double baseY, double points, Side side) {
+        text(text, x, baseY, points, side, Color.BLACK);
+    }
+
+    /** Text of a colour. */
+    void text(String text, double x, double baseY, double points, Side side, Color color) {
         double width = widthMm(text, points);
         double left = switch (side) {
             case RIGHT_OF -> x;
             case AROUND -> x - width / 2;
             case LEFT_OF -> x - width;
         };
-        page.setPaint(Color.BLACK);
+        page.setPaint(color);
         page.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) (points * VectorPdf.MM_PER_POINT)));
         page.drawString(text, (float) left, (float) baseY);
     }
@@ -125,29 +129,11 @@ record Pen(Graphics2D page, SheetFont face) {
 
     /** Breaks a text between words; a word that is too long for a line has one to itself and is cut short. */
     List<String> broken(String text, double widthMm, double points) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : text.split(" ", -1)) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && widthMm(longer, points) > widthMm) {
-                lines.add(shortened(line, widthMm, points));
-                longer = word;
-            }
-            line = longer;
-        }
-        lines.add(shortened(line, widthMm, points));
-        return lines;
+        return face.broken(text, widthMm, points);
     }
 
     /** The text if it fits, else as much of its beginning as does, and dots. */
     String shortened(String text, double widthMm, double points) {
-        if (widthMm(text, points) <= widthMm) {
-            return text;
-        }
-        int end = text.length();
-        while (end > 0 && widthMm(text.substring(0, end) + "...", points) > widthMm) {
-            end = text.offsetByCodePoints(end, -1);
-        }
-        return text.substring(0, end) + "...";
+        return face.shortened(text, widthMm, points);
     }
 }

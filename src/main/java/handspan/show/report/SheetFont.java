@@ -3,6 +3,8 @@ package handspan.show.report;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -75,5 +77,33 @@ final class SheetFont {
         } catch (IOException e) {
             throw new UncheckedIOException("the face " + RESOURCE + " cannot be read", e);
         }
+    }
+
+    /** Breaks a text between words; a word that is too long for a line has one to itself and is cut short. */
+    List<String> broken(String text, double widthMm, double points) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && widthMm(longer, points) > widthMm) {
+                lines.add(shortened(line, widthMm, points));
+                longer = word;
+            }
+            line = longer;
+        }
+        lines.add(shortened(line, widthMm, points));
+        return lines;
+    }
+
+    /** The text if it fits, else as much of its beginning as does, and dots. */
+    String shortened(String text, double widthMm, double points) {
+        if (widthMm(text, points) <= widthMm) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 0 && widthMm(text.substring(0, end) + "...", points) > widthMm) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        return text.substring(0, end) + "...";
     }
 }

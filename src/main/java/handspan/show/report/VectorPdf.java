@@ -1,11 +1,9 @@
 package handspan.show.report;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
-import handspan.show.chart.WholeFile;
 import java.awt.Graphics2D;
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -105,16 +103,7 @@ public final class VectorPdf implements Closeable {
      * @throws IOException when the file cannot be written
      */
     public void write(Path pdf) throws IOException {
-        Path whole = pdf.toAbsolutePath();
-        Path folder = whole.resolveSibling(".").normalize();
-        if (!Files.isDirectory(folder)) {
-            throw new IOException(
-                    pdf + " cannot be written: there is no folder " + folder + "; make it, or name another");
-        }
-        if (Files.isDirectory(whole)) {
-            throw new IOException(pdf + " cannot be written: it is a folder; name a file in it");
-        }
-        WholeFile.write(whole, document::save);
+        SheetFile.write(pdf, document::save);
     }
 
     private static float points(double mm) {

@@ -159,9 +159,12 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
         double y1 = heightMm - from.getTranslateY() * MM;
         double x2 = to.getTranslateX() * MM;
         double y2 = heightMm - to.getTranslateY() * MM;
-        return upright
-                ? new Rectangle2D.Double(x1, y1 - CAPITAL * sizeMm, x2 - x1, (CAPITAL + DESCENT) * sizeMm)
-                : new Rectangle2D.Double(x1 - CAPITAL * sizeMm, y2, (CAPITAL + DESCENT) * sizeMm, y1 - y2);
+        if (upright) {
+            return new Rectangle2D.Double(x1, y1 - CAPITAL * sizeMm, x2 - x1, (CAPITAL + DESCENT) * sizeMm);
+        }
+        boolean upwards = y2 < y1;
+        double left = x1 - (upwards ? CAPITAL : DESCENT) * sizeMm;
+        return new Rectangle2D.Double(left, Math.min(y1, y2), (CAPITAL + DESCENT) * sizeMm, Math.abs(y1 - y2));
     }
 
     @Override
