@@ -28,6 +28,22 @@ public final class Cues implements AutoCloseable {
         return new Cues(SignalPlayer.start(trouble));
     }
 
+    /**
+     * Notes to be found, through the machine's sound device.
+     *
+     * @param trouble told in words, once, when there is none; called by another thread
+     */
+    public static Cues notes(Consumer<String> trouble) {
+        return new Cues(SignalPlayer.start(trouble, "the notes to find are shown by name"));
+    }
+
+    /** Sounds a note. Never waits. */
+    public void note(double hz) {
+        if (player != null) {
+            player.playNote(hz);
+        }
+    }
+
     /** Something has happened: most events make no sound. Never waits. */
     public void onEvent(Event event) {
         if (event.what() instanceof Event.Asked || event.what() instanceof Event.WaveAsked) {

@@ -4,6 +4,7 @@ import handspan.instrument.survey.WavePart;
 import handspan.live.session.Command;
 import handspan.live.session.Event;
 import handspan.live.session.Replay;
+import handspan.music.practice.WantedNote;
 import handspan.outside.simulate.Cue;
 import handspan.outside.simulate.PassageNote;
 import handspan.outside.simulate.PlayerHand;
@@ -66,6 +67,8 @@ public final class Simulation implements Replay.TimedBytes {
                             player.stage(PlayerHand.PITCH).midMm()),
                     timeNanos);
             player.react(Cue.of(Cue.Kind.MID, PlayerHand.LEVEL), timeNanos);
+        } else if (command instanceof Command.Practise) {
+            player.react(Cue.of(Cue.Kind.MID, PlayerHand.LEVEL), timeNanos);
         } else if (command instanceof Command.Play || command instanceof Command.Watch) {
             player.playPassage(player.improvise(NOTES), timeNanos);
         }
@@ -97,6 +100,11 @@ public final class Simulation implements Replay.TimedBytes {
     /** Takes the pitch hand away. */
     public void leave(long timeNanos) {
         instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.PITCH), timeNanos);
+    }
+
+    /** Moves the pitch hand to and fro for some seconds. */
+    public void wave(long timeNanos) {
+        wave(PlayerHand.PITCH, timeNanos);
     }
 
     /** Whether the pitch hand is there at all. */
@@ -133,12 +141,28 @@ public final class Simulation implements Replay.TimedBytes {
             if (asked.part() != WavePart.AWAY) {
                 wave(asked.part() == WavePart.PITCH ? PlayerHand.PITCH : PlayerHand.LEVEL, event.timeNanos());
             }
+        } else if (event.what() instanceof Event.NoteAsked asked) {
+            reach(asked.note(), event.timeNanos());
+        } else if (event.what() instanceof Event.NoteNotYet notYet) {
+            // what a still hand is told is that it has not moved: it goes on
+            reach(notYet.note(), event.timeNanos());
         } else if (event.what() instanceof Event.Asked asked) {
             instrument.player().react(cue(asked.step()), event.timeNanos());
             if (asked.step().kind() == StepKind.REST) {
                 instrument.player().react(Cue.of(Cue.Kind.REST, PlayerHand.LEVEL), event.timeNanos());
             }
         }
+    }
+
+    /** From now on the player reaches better, or worse: rms error of unaided reaches, 0..100 mm. */
+    public void aimWithin(double rmsMm) {
+        instrument.player().aimWithin(rmsMm);
+    }
+
+    /** This player has learned where the notes lie, but that does not bring a hand exactly there. */
+    private void reach(WantedNote note, long timeNanos) {
+        Cue cue = Cue.at(Cue.Kind.REACH, PlayerHand.PITCH, mm(note.place01()));
+        instrument.player().react(cue, timeNanos);
     }
 
     private void wave(PlayerHand which, long timeNanos) {

@@ -4,7 +4,7 @@ import handspan.instrument.line.Reading;
 import java.util.List;
 
 /** What an instrument is used for at the moment. Pure: time comes with the calls. Owned by the path thread. */
-sealed interface Activity permits Watching, FindingHands, Surveying, Calibrating, Playing {
+sealed interface Activity permits Watching, FindingHands, Surveying, Calibrating, Playing, Practising {
     /** A reading came. */
     void onReading(Reading reading);
 
@@ -46,6 +46,9 @@ sealed interface Activity permits Watching, FindingHands, Surveying, Calibrating
     default long heldBack() {
         return 0;
     }
+
+    /** Whatever sounds, every target is told "silence" at once. */
+    default void silence(long timeNanos) {}
 
     /** No more readings will come. */
     default void onEnd() {}

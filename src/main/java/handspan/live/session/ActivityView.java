@@ -5,6 +5,8 @@ import handspan.instrument.survey.ChannelReport;
 import handspan.instrument.survey.FoundHands;
 import handspan.instrument.survey.WavePart;
 import handspan.live.path.HandsNow;
+import handspan.music.practice.Attempt;
+import handspan.music.practice.WantedNote;
 import handspan.music.send.PlayState;
 import handspan.music.send.SoundFrame;
 import handspan.music.tuning.Tuning;
@@ -14,6 +16,11 @@ import java.util.Optional;
 
 /** What an activity shows of itself. Immutable. */
 public sealed interface ActivityView {
+    /** What plays, where something does. */
+    default Optional<Playing> played() {
+        return Optional.empty();
+    }
+
     /** Nothing runs, or the line shape is still being learned. */
     record Idle() implements ActivityView {}
 
@@ -95,6 +102,11 @@ public sealed interface ActivityView {
             HandsNow hands,
             Recent<SoundFrame> sent)
             implements ActivityView {
+        @Override
+        public Optional<Playing> played() {
+            return Optional.of(this);
+        }
+
         /** A view without what only charts look at. */
         public Playing(
                 PlayState state,
@@ -120,6 +132,35 @@ public sealed interface ActivityView {
                     stopped,
                     HandsNow.UNKNOWN,
                     Recent.none());
+        }
+    }
+
+    /**
+     * Practising.
+     *
+     * @param playing the instrument that plays all the while
+     * @param wanted the note that is asked for; empty before the first reading, and when the course is over
+     * @param reason why the hand does not count as resting yet; may be empty
+     * @param attempts notes that were answered
+     * @param notes of the course
+     * @param over whether all are answered
+     */
+    record Practising(
+            Playing playing,
+            Optional<WantedNote> wanted,
+            String reason,
+            List<Attempt> attempts,
+            int notes,
+            boolean over)
+            implements ActivityView {
+        /** Copies the list. */
+        public Practising {
+            attempts = List.copyOf(attempts);
+        }
+
+        @Override
+        public Optional<Playing> played() {
+            return Optional.of(playing);
         }
     }
 }

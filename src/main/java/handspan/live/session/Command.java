@@ -5,6 +5,7 @@ import handspan.instrument.sensor.Instrument;
 import handspan.instrument.sensor.Sensor;
 import handspan.live.path.PathSettings;
 import handspan.music.level.LevelCurve;
+import handspan.music.practice.Course;
 import handspan.music.tuning.Tuning;
 import handspan.profile.RoomProfile;
 import handspan.room.calibrate.CalibrationPlan;
@@ -16,6 +17,11 @@ public sealed interface Command {
     /** Whether it only changes what runs; where that has yet to begin, it waits with it. */
     default boolean adjusts() {
         return this instanceof Mute || this instanceof Tune || this instanceof Level || this instanceof RetakeLight;
+    }
+
+    /** Whether the instrument sounds by it. */
+    default boolean plays() {
+        return this instanceof Play || this instanceof Practise;
     }
 
     /** Show what comes. */
@@ -62,6 +68,27 @@ public sealed interface Command {
      * @param settings how the path runs
      */
     record Play(RoomProfile profile, Tuning tuning, PathSettings settings) implements Command {}
+
+    /**
+     * Play, and ask for one note after another.
+     *
+     * @param play what is played on
+     * @param course through the notes of its tuning
+     * @param noteSeconds after which a note is given up, 2..600
+     */
+    record Practise(Play play, Course course, double noteSeconds) implements Command {
+        /** Checks the time and that the tuning has the notes. */
+        public Practise {
+            if (!(noteSeconds >= 2 && noteSeconds <= 600)) {
+                throw new IllegalArgumentException("time of " + noteSeconds + " s for a note (2..600)");
+            }
+            int size = play.tuning().ladder().size();
+            if (course.notes().stream().anyMatch(note -> note < 0 || note >= size)) {
+                throw new IllegalArgumentException(
+                        "course through notes " + course.notes() + " (0.." + (size - 1) + " in this tuning)");
+            }
+        }
+    }
 
     /** Close or open the sound while playing. */
     record Mute(boolean on) implements Command {}

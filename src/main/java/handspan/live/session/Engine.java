@@ -153,7 +153,7 @@ public final class Engine {
         if (!meant && command instanceof Command.Stop) {
             activity = null;
             waiting = null;
-        } else if (!meant && waiting instanceof Command.Play && command.adjusts()) {
+        } else if (!meant && waiting != null && waiting.plays() && command.adjusts()) {
             changes.removeIf(change -> change.getClass().equals(command.getClass()));
             changes.add(command);
         } else if (!meant) {
@@ -170,8 +170,8 @@ public final class Engine {
     /** Something that should not happen has happened: what sounds is silenced at once, the activity ends. */
     public void onFault(String reason, long timeNanos) {
         nowNanos = timeNanos;
-        if (activity instanceof Playing playing) {
-            playing.silence(timeNanos);
+        if (activity != null) {
+            activity.silence(timeNanos);
         }
         activity = null;
         events.add(new Event.Failed(reason), timeNanos);
@@ -265,6 +265,8 @@ public final class Engine {
             return new Calibrating(shape, calibrate);
         } else if (command instanceof Command.Play play) {
             return new Playing(shape, play, targets, nowNanos);
+        } else if (command instanceof Command.Practise practise) {
+            return new Practising(shape, practise, targets, nowNanos);
         }
         throw new IllegalArgumentException(
                 "nothing runs that could " + command.getClass().getSimpleName());

@@ -4,6 +4,8 @@ import handspan.instrument.line.Learning;
 import handspan.instrument.line.LineShape;
 import handspan.instrument.survey.WavePart;
 import handspan.live.path.LightTaken;
+import handspan.music.practice.Attempt;
+import handspan.music.practice.WantedNote;
 import handspan.music.send.PlayState;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Figures;
@@ -143,6 +145,30 @@ public record Event(long number, long timeNanos, What what) {
 
     /** What the instrument is doing changed. */
     public record Playing(PlayState state) implements What {}
+
+    /**
+     * The player is asked for a note.
+     *
+     * @param note which
+     * @param placeMm where the room's map has it
+     */
+    public record NoteAsked(WantedNote note, double placeMm) implements What {}
+
+    /**
+     * A note that was asked for is answered.
+     *
+     * @param attempt what became of it
+     * @param reason why no rest was seen in its time; empty where one was
+     */
+    public record NoteAnswered(Attempt attempt, String reason) implements What {}
+
+    /**
+     * The hand does not count as resting yet.
+     *
+     * @param note that is asked for
+     * @param reason in words, with figures
+     */
+    public record NoteNotYet(WantedNote note, String reason) implements What {}
 
     /**
      * The light closes the sound, because it changes as no hand could change it, or opens it again.

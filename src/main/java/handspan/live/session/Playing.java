@@ -106,8 +106,13 @@ final class Playing implements Activity {
         }
     }
 
-    /** Says "silence" to every target at once. */
-    void silence(long timeNanos) {
+    /** The tuning that plays, with what keys added to it. */
+    Tuning tuning() {
+        return tuning;
+    }
+
+    @Override
+    public void silence(long timeNanos) {
         path.silence(timeNanos);
     }
 
@@ -158,7 +163,7 @@ final class Playing implements Activity {
     }
 
     @Override
-    public ActivityView view() {
+    public ActivityView.Playing view() {
         SoundFrame frame = path.latest();
         return new ActivityView.Playing(
                 frame == null ? PlayState.AWAY : frame.state(),

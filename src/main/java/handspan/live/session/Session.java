@@ -158,7 +158,7 @@ public final class Session implements AutoCloseable {
             if (nowNanos >= engine.nextDeadlineNanos()) {
                 engine.onTick(nowNanos);
             }
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | Error e) {
             engine.onFault("a mistake in this program: " + e, nowNanos);
         }
         Link open = link;
@@ -203,7 +203,7 @@ public final class Session implements AutoCloseable {
         if (closing) {
             return;
         }
-        boolean playing = snapshot().activity() instanceof ActivityView.Playing;
+        boolean playing = snapshot().activity().played().isPresent();
         if (playing) {
             inbox.offer(new Inbox.News.Order(new Command.Stop()));
             waitUntilDone();

@@ -4,6 +4,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
@@ -19,22 +20,25 @@ public final class SignalPlayer implements AutoCloseable {
     private static final int QUEUED = 4;
 
     private static final long LOOK_MS = 50;
+    private static final String USUAL_REMEDY = "go by the words, or give --no-cues";
 
     /** How long the end waits for what is still to be heard. */
     private static final long LAST_WORDS_MS = 2000;
 
     private static final AudioFormat FORMAT = new AudioFormat(SignalTones.SAMPLES_PER_S, 16, 1, true, false);
 
-    private final BlockingQueue<Signal> queue = new ArrayBlockingQueue<>(QUEUED);
+    private final BlockingQueue<Supplier<byte[]>> queue = new ArrayBlockingQueue<>(QUEUED);
     private final Loudspeaker loudspeaker;
     private final Consumer<String> trouble;
+    private final String remedy;
     private final Thread thread;
     private volatile boolean closing;
     private volatile boolean deaf;
 
-    private SignalPlayer(Loudspeaker loudspeaker, Consumer<String> trouble) {
+    private SignalPlayer(Loudspeaker loudspeaker, Consumer<String> trouble, String remedy) {
         this.loudspeaker = loudspeaker;
         this.trouble = trouble;
+        this.remedy = remedy;
         this.thread = new Thread(this::run, "signals");
         this.thread.setDaemon(true);
     }
@@ -45,11 +49,25 @@ public final class SignalPlayer implements AutoCloseable {
      * @param trouble told in words, once, when there is no device; called by this player's thread
      */
     public static SignalPlayer start(Consumer<String> trouble) {
-        return start(Loudspeaker.usual(), trouble);
+        return start(trouble, USUAL_REMEDY);
+    }
+
+    /**
+     * Starts on the usual device.
+     *
+     * @param trouble told in words, once, when there is no device; called by this player's thread
+     * @param remedy what to do then
+     */
+    public static SignalPlayer start(Consumer<String> trouble, String remedy) {
+        return start(Loudspeaker.usual(), trouble, remedy);
     }
 
     static SignalPlayer start(Loudspeaker loudspeaker, Consumer<String> trouble) {
-        SignalPlayer player = new SignalPlayer(loudspeaker, trouble);
+        return start(loudspeaker, trouble, USUAL_REMEDY);
+    }
+
+    private static SignalPlayer start(Loudspeaker loudspeaker, Consumer<String> trouble, String remedy) {
+        SignalPlayer player = new SignalPlayer(loudspeaker, trouble, remedy);
         player.thread.start();
         return player;
     }
@@ -60,7 +78,21 @@ public final class SignalPlayer implements AutoCloseable {
      * @return false when it is dropped
      */
     public boolean play(Signal signal) {
-        return !deaf && !closing && queue.offer(signal);
+        return offer(() -> SignalTones.bytes(signal));
+    }
+
+    /**
+     * Asks for a note. Never waits.
+     *
+     * @param hz its frequency, above 0
+     * @return false when it is dropped
+     */
+    public boolean playNote(double hz) {
+        return offer(() -> SignalTones.noteBytes(hz));
+    }
+
+    private boolean offer(Supplier<byte[]> sound) {
+        return !deaf && !closing && queue.offer(sound);
     }
 
     private void run() {
@@ -78,14 +110,14 @@ public final class SignalPlayer implements AutoCloseable {
     private void giveUp(String why) {
         deaf = true;
         queue.clear();
-        trouble.accept("no sound device that could play signals (" + why + "): go by the words, or give --no-cues");
+        trouble.accept("no sound device that could play signals (" + why + "): " + remedy);
     }
 
     private void playAll(SourceDataLine line) throws InterruptedException {
         while (!closing || !queue.isEmpty()) {
-            @Nullable Signal signal = queue.poll(LOOK_MS, TimeUnit.MILLISECONDS);
-            if (signal != null) {
-                byte[] bytes = SignalTones.bytes(signal);
+            @Nullable Supplier<byte[]> sound = queue.poll(LOOK_MS, TimeUnit.MILLISECONDS);
+            if (sound != null) {
+                byte[] bytes = sound.get();
                 line.write(bytes, 0, bytes.length);
             }
         }

@@ -20,6 +20,9 @@ final class SignalTones {
     private static final int DECAY_MS = 50;
     private static final int GAP_MS = 40;
 
+    /** Long enough to hear a pitch, and to sing it. */
+    private static final int NOTE_MS = 900;
+
     /** Keeps one signal apart from the next. */
     private static final int AFTER_MS = 120;
 
@@ -44,9 +47,38 @@ final class SignalTones {
         return samples;
     }
 
-    /** The same as bytes, low byte first. */
+    /**
+     * A note to be found, with the harmonics of the listening tone, so that low ones are heard through small
+     * loudspeakers too. What lies above their upper edge sounds octaves lower.
+     *
+     * @param hz above 0
+     */
+    static short[] noteSamples(double hz) {
+        double heardHz = hz;
+        while (heardHz > ToneVoice.HIGHEST_HZ) {
+            heardHz /= 2;
+        }
+        int length = count(NOTE_MS);
+        short[] samples = new short[length + count(AFTER_MS)];
+        for (int i = 0; i < length; i++) {
+            double phase01 = heardHz * i / SAMPLES_PER_S;
+            double wave = Harmonics.at(phase01 - Math.floor(phase01), heardHz);
+            samples[i] = (short) Math.round(PEAK * swell01(i, length - 1) * wave);
+        }
+        return samples;
+    }
+
+    /** A signal as bytes, low byte first. */
     static byte[] bytes(Signal signal) {
-        short[] samples = samples(signal);
+        return bytes(samples(signal));
+    }
+
+    /** A note as bytes, low byte first. */
+    static byte[] noteBytes(double hz) {
+        return bytes(noteSamples(hz));
+    }
+
+    private static byte[] bytes(short[] samples) {
         byte[] bytes = new byte[2 * samples.length];
         Pcm.bytes(samples, samples.length, bytes);
         return bytes;

@@ -23,6 +23,9 @@ import java.util.Optional;
  * with {@code q^2 = (1/n) sum e_i^2} of normal values {@code u(q) / q = 1 / sqrt(2 n)} (JCGM 100:2008, E.4.3, with n
  * degrees of freedom in the place of n - 1), which comes to {@code u(aim) = q^2 / (aim sqrt(2 n))}.
  *
+ * <p>Where notes are looked for on a finished map, the place is where the map has the note: then u(p) is 0, for what
+ * the map itself is off is heard and learned along with it.
+ *
  * @param aim the rms error, at least {@value #LEAST_MM} mm
  * @param standardUncertaintyMm of it, mm
  * @param meanMm how far beyond its place a reach ended on average, mm; below 0 it fell short
@@ -36,6 +39,22 @@ public record AimFit(Aim aim, double standardUncertaintyMm, double meanMm, doubl
     public static final double LEAST_MM = 0.5;
 
     private static final double MOST_MM = 100;
+
+    /**
+     * How far a reach ended from its place.
+     *
+     * @param offMm beyond the place; below 0 it fell short
+     * @param explainedMm2 what of the square is not the hand's: variance of reading and place, mm^2
+     */
+    public record Miss(double offMm, double explainedMm2) {
+        /** Checks that the figures are numbers. */
+        public Miss {
+            if (!Double.isFinite(offMm) || !(explainedMm2 >= 0) || !Double.isFinite(explainedMm2)) {
+                throw new IllegalArgumentException("miss of " + offMm + " mm, explained " + explainedMm2
+                        + " mm^2 (numbers, the latter 0 or more)");
+            }
+        }
+    }
 
     /** Checks that the figures are numbers. */
     public AimFit {
@@ -56,23 +75,36 @@ public record AimFit(Aim aim, double standardUncertaintyMm, double meanMm, doubl
                 .filter(hold ->
                         hold.kind() == StepKind.AIM && place(hold, room.holds()).isPresent())
                 .toList();
-        int n = reaches.size();
+        return of(reaches.stream()
+                .map(reach -> miss(reach, place(reach, room.holds()).orElseThrow(), pitch))
+                .toList());
+    }
+
+    private static Miss miss(Hold reach, Hold place, HandSetup pitch) {
+        double offMm = pitch.response().mm(reach.physical()) - pitch.response().mm(place.physical());
+        double ofReach = reach.standardUncertainty() * HandFit.slope(pitch.response(), reach.physical());
+        double ofPlace =
+                RulerFit.holdMm(place, pitch.channel().kind(), HandFit.slope(pitch.response(), place.physical()));
+        return new Miss(offMm, ofReach * ofReach + ofPlace * ofPlace);
+    }
+
+    /**
+     * The aim that misses tell.
+     *
+     * @return empty when they are fewer than {@value #FEWEST}
+     */
+    public static Optional<AimFit> of(List<Miss> misses) {
+        int n = misses.size();
         if (n < FEWEST) {
             return Optional.empty();
         }
         double sum = 0;
         double squares = 0;
         double explained = 0;
-        for (Hold reach : reaches) {
-            Hold place = place(reach, room.holds()).orElseThrow();
-            double offMm =
-                    pitch.response().mm(reach.physical()) - pitch.response().mm(place.physical());
-            sum += offMm;
-            squares += offMm * offMm;
-            double ofReach = reach.standardUncertainty() * HandFit.slope(pitch.response(), reach.physical());
-            double ofPlace =
-                    RulerFit.holdMm(place, pitch.channel().kind(), HandFit.slope(pitch.response(), place.physical()));
-            explained += ofReach * ofReach + ofPlace * ofPlace;
+        for (Miss miss : misses) {
+            sum += miss.offMm();
+            squares += miss.offMm() * miss.offMm();
+            explained += miss.explainedMm2();
         }
         double square = (squares - explained) / n;
         double mm = Math.min(MOST_MM, Math.max(LEAST_MM, Math.sqrt(Math.max(0, square))));

@@ -73,12 +73,18 @@ public record HoldRules(
         if (!close) {
             return this;
         }
-        double seconds = holdSeconds;
-        if (step.kind() == StepKind.RULER) {
-            seconds = Math.min(LONGEST_SECONDS, 2 * holdSeconds);
-        } else if (step.kind() == StepKind.AIM) {
-            seconds = Math.max(SHORTEST_STOP_SECONDS, STOP01 * holdSeconds);
+        if (step.kind() == StepKind.AIM) {
+            return forReach();
         }
+        return close(step.kind() == StepKind.RULER ? Math.min(LONGEST_SECONDS, 2 * holdSeconds) : holdSeconds);
+    }
+
+    /** The rules for the end of a reach. */
+    public HoldRules forReach() {
+        return close(Math.max(SHORTEST_STOP_SECONDS, STOP01 * holdSeconds));
+    }
+
+    private HoldRules close(double seconds) {
         return new HoldRules(
                 seconds,
                 CLOSE01 * moveNoiseTimes,

@@ -31,20 +31,30 @@ final class Reminders {
         reason = step.kind() == StepKind.REST
                 ? "a hand, or something else, is still moving there: " + verdict.reason()
                 : verdict.reason();
+        return isDue(verdict, step.kind() == StepKind.AIM, timeNanos)
+                ? Optional.of(new CalibrationEvent.NotYet(step, reason))
+                : Optional.empty();
+    }
+
+    /**
+     * Whether to tell why a window is no hold; if so, it counts as told.
+     *
+     * @param reaching the stop that is waited for is so short that the reach itself fills it
+     */
+    boolean isDue(HoldJudge.Verdict verdict, boolean reaching, long timeNanos) {
         firstNanos = firstNanos == UNKNOWN ? timeNanos : firstNanos;
-        if (step.kind() == StepKind.AIM && timeNanos - firstNanos < NEWS_NANOS) {
-            // the stop is so short that the reach itself fills it
-            return Optional.empty();
+        if (reaching && timeNanos - firstNanos < NEWS_NANOS) {
+            return false;
         }
         boolean first = told == HoldJudge.Why.NONE;
         boolean news = verdict.why() != told && verdict.why() != HoldJudge.Why.ARRIVING;
         long pauseNanos = news ? NEWS_NANOS : REMIND_NANOS;
         if (first ? !news : timeNanos - toldNanos < pauseNanos) {
-            return Optional.empty();
+            return false;
         }
         told = verdict.why();
         toldNanos = timeNanos;
-        return Optional.of(new CalibrationEvent.NotYet(step, reason));
+        return true;
     }
 
     /** The last reason, told or not; empty when nothing is wrong. */

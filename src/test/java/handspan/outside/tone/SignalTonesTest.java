@@ -1,5 +1,6 @@
 package handspan.outside.tone;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SignalTonesTest {
     private static final double SAMPLES_PER_S = 44_100;
@@ -148,5 +150,28 @@ class SignalTonesTest {
                             .order(java.nio.ByteOrder.LITTLE_ENDIAN)
                             .getShort());
         }
+    }
+
+    /**
+     * A note of 0.9 s: its own frequency is there, not that of the keys beside it (a semitone apart, 100 cents), and
+     * its octave has a quarter of the power, for its amplitude is half; no peak above the ceiling.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {110, 440, 1760})
+    void aNoteToBeFoundHasItsPitchAndStaysUnderTheCeiling(double hz) {
+        short[] samples = SignalTones.noteSamples(hz);
+        double there = goertzel(samples, hz);
+        assertTrue(there > 100 * goertzel(samples, hz * Math.pow(2, 1 / 12.0)));
+        assertTrue(there > 100 * goertzel(samples, hz * Math.pow(2, -1 / 12.0)));
+        assertEquals(0.25, goertzel(samples, 2 * hz) / there, 0.02);
+        double peakDb = 20 * Math.log10(peak(samples) / 32_768);
+        assertTrue(peakDb < CEILING_DB && peakDb > CEILING_DB - 8, peakDb + " dBFS");
+        assertEquals(0, samples[0]);
+        assertEquals(0, samples[samples.length - 1]);
+    }
+
+    @Test
+    void aNoteAboveTheUpperEdgeSoundsOctavesLower() {
+        assertArrayEquals(SignalTones.noteSamples(8_000), SignalTones.noteSamples(16_000));
     }
 }
