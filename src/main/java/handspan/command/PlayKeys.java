@@ -28,20 +28,29 @@ final class PlayKeys {
     }
 
     void bind(Keys keys) {
-        keys.on("", desk::turnMute);
-        keys.on("m", desk::turnMute);
-        keys.on("t", () -> tell(desk::next));
-        keys.on("+", () -> tell(() -> desk.shift(1, 0)));
-        keys.on("-", () -> tell(() -> desk.shift(-1, 0)));
-        keys.on("++", () -> tell(() -> desk.shift(OCTAVE, 0)));
-        keys.on("--", () -> tell(() -> desk.shift(-OCTAVE, 0)));
-        keys.on(">", () -> tell(() -> desk.shift(0, TRIM_CENTS)));
-        keys.on("<", () -> tell(() -> desk.shift(0, -TRIM_CENTS)));
-        keys.on("=", () -> tell(desk::unshift));
-        keys.on("quicker", () -> tell(() -> desk.quicken(QUICKNESS_STEP)));
-        keys.on("steadier", () -> tell(() -> desk.quicken(-QUICKNESS_STEP)));
-        keys.on("light", desk::retakeLight);
+        bind(keys, "");
         keys.on("q", () -> quit = true);
+    }
+
+    /**
+     * The keys of one of several instruments.
+     *
+     * @param before comes before each key
+     */
+    void bind(Keys keys, String before) {
+        keys.on(before.strip(), desk::turnMute);
+        keys.on(before + "m", desk::turnMute);
+        keys.on(before + "t", () -> tell(desk::next));
+        keys.on(before + "+", () -> tell(() -> desk.shift(1, 0)));
+        keys.on(before + "-", () -> tell(() -> desk.shift(-1, 0)));
+        keys.on(before + "++", () -> tell(() -> desk.shift(OCTAVE, 0)));
+        keys.on(before + "--", () -> tell(() -> desk.shift(-OCTAVE, 0)));
+        keys.on(before + ">", () -> tell(() -> desk.shift(0, TRIM_CENTS)));
+        keys.on(before + "<", () -> tell(() -> desk.shift(0, -TRIM_CENTS)));
+        keys.on(before + "=", () -> tell(desk::unshift));
+        keys.on(before + "quicker", () -> tell(() -> desk.quicken(QUICKNESS_STEP)));
+        keys.on(before + "steadier", () -> tell(() -> desk.quicken(-QUICKNESS_STEP)));
+        keys.on(before + "light", desk::retakeLight);
     }
 
     boolean isQuit() {

@@ -51,7 +51,26 @@ final class PlayTalk {
         }
     }
 
-    /** Something has happened. */
+    /**
+     * Something has happened: says it, and lets the desk know.
+     *
+     * @return the exit code that goes with it
+     */
+    int hear(Event event, Snapshot snapshot, PlayDesk desk) {
+        tell(event);
+        boolean plays = snapshot.activity() instanceof ActivityView.Playing;
+        if (event.what() instanceof Event.TuningRefused
+                && snapshot.activity() instanceof ActivityView.Playing playing) {
+            desk.onRefused(playing.tuning());
+        } else if (event.what() instanceof Event.Refused || (event.what() instanceof Event.Ambiguous && !plays)) {
+            return Exit.USAGE;
+        } else if (event.what() instanceof Event.Failed) {
+            return Exit.INTERNAL;
+        }
+        return Exit.DONE;
+    }
+
+    /** Says what has happened. */
     void tell(Event event) {
         if (event.what() instanceof Event.Linked || event.what() instanceof Event.LinkDoubt) {
             links.tell(event);
@@ -101,8 +120,17 @@ final class PlayTalk {
 
     /** Once a second: what sounds; and at once: trouble with a target. */
     void show(Snapshot snapshot) {
+        show(snapshot, snapshot.targets(), true);
+    }
+
+    /**
+     * The same for targets that are told of apart.
+     *
+     * @param inWords whether it is said what sounds, too
+     */
+    void show(Snapshot snapshot, List<TargetStatus> targets, boolean inWords) {
         tellToneTrouble();
-        snapshot.targets().forEach(this::isNews);
+        targets.forEach(this::isNews);
         if (remote != null) {
             remote.look();
         }
@@ -128,7 +156,7 @@ final class PlayTalk {
         node.put("hint", playing.hint());
         node.put("sensorTrouble", playing.sensorTrouble());
         talk.object(node);
-        if (!talk.isJson()) {
+        if (inWords && !talk.isJson()) {
             talk.say(playing.state() == PlayState.PLAYING ? sounding(playing, frame, levelDb) : silent(playing));
         }
     }
@@ -173,9 +201,16 @@ final class PlayTalk {
      * @return the exit code
      */
     int conclude(Snapshot last, List<TargetStatus> targets, int exit) {
-        tellToneTrouble();
         ObjectNode result = Talk.node();
         result.put("event", "result");
+        int code = sum(result, last, targets, exit);
+        talk.object(result);
+        return code;
+    }
+
+    /** Sums up, in words and into an object; the exit code. */
+    int sum(ObjectNode result, Snapshot last, List<TargetStatus> targets, int exit) {
+        tellToneTrouble();
         long frames = last.activity() instanceof ActivityView.Playing playing ? playing.frames() : 0;
         result.put("readings", last.readings());
         result.put("frames", frames);
@@ -194,7 +229,6 @@ final class PlayTalk {
                     + Figures.count(target.refused()) + " refused, " + Figures.count(target.dropped()) + " dropped");
         }
         tone.written().ifPresent(wav -> talk.say(Figures.text(wav.seconds(), 2) + " s of sound are in " + wav.file()));
-        talk.object(result);
         return code;
     }
 

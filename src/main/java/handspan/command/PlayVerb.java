@@ -1,11 +1,9 @@
 package handspan.command;
 
 import handspan.live.path.PathSettings;
-import handspan.live.session.ActivityView;
 import handspan.live.session.Event;
 import handspan.live.session.LinkException;
 import handspan.live.session.PlayDesk;
-import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.profile.ProfileException;
@@ -26,7 +24,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,48 +40,34 @@ import picocli.CommandLine.Option;
             "= back to the tuning as it is kept,",
             "q fades and quits; light (both hands away) takes the present light as open until it quits.",
             "Transposition, trim and quickness by key are for this time, and stay when the tuning changes.",
+            "Several instruments: 'handspan play SOURCE SOURCE --room NAME --room NAME'; then Enter closes or opens all, and a"
+                    + " number before a key is for that instrument alone, such as 2 t.",
             "Without an instrument: 'handspan play sim:hall --room saltmill-hall --go' or"
                     + " 'handspan play sim:attic --room fennel-attic --go'.",
             "Caution: start with the monitors low; the level ceiling protects ears. This is no safety device."
         })
 final class PlayVerb extends Verb {
-    private static final double FEWEST_FRAMES = 100;
-    private static final double MOST_FRAMES = 500;
+    @Mixin
+    SeveralSources source = new SeveralSources();
 
     @Mixin
-    SourceArguments source = new SourceArguments();
+    SeveralRooms room = new SeveralRooms();
 
     @Mixin
-    RoomArguments room = new RoomArguments();
-
-    @Option(names = "--go", description = "sound from the start (otherwise muted until a key opens it)")
-    boolean go;
-
-    @Option(names = "--tuning", paramLabel = "NAME", description = "which tuning (default: the first)")
-    @Nullable
-    String tuningName;
-
-    @Option(names = "--snap", paramLabel = "HOW", description = "free, pull, steps or onset, for this time")
-    @Nullable
-    String snap;
-
-    @Option(names = "--seconds", paramLabel = "S", description = "stop after this long; counts as --go")
-    @Nullable
-    Double seconds;
-
-    @Option(names = "--no-glide", description = "a message with each reading instead of 200 a second in between")
-    boolean noGlide;
+    PlayArguments how = new PlayArguments();
 
     @Option(
-            names = "--frames",
-            paramLabel = "N",
-            description = "messages a second, 100..500 (default 200); not with --no-glide")
-    @Nullable
-    Double framesPerS;
+            names = "--as",
+            paramLabel = "NAME",
+            description =
+                    "with several rooms: what each is called for this time, also in its addresses; in their order")
+    List<String> names = List.of();
 
-    @Option(names = "--record", paramLabel = "FILE", description = "record what comes as a take")
-    @Nullable
-    Path record;
+    @Option(
+            names = "--claim",
+            description = "rooms are called one after another, and the board whose player then waves is that room's;"
+                    + " among the sources, or all free serial ports where none is named")
+    boolean claim;
 
     @Mixin
     OutArguments outs = new OutArguments();
@@ -94,12 +77,24 @@ final class PlayVerb extends Verb {
 
     @Override
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
-        RoomProfile kept = room.load();
+        if (room.rooms.size() > 1 || claim || !names.isEmpty()) {
+            return new EnsembleRun(this).run(talk);
+        }
+        if (source.sources.size() != 1) {
+            throw new UsageException(source.sources.size() + " sources for one room"
+                    + " (as many as rooms, in their order): write it like 'handspan play SOURCE --room NAME'");
+        }
+        return alone(talk);
+    }
+
+    /** One instrument. */
+    private int alone(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
+        RoomProfile kept = room.first();
         Room tonight = kept.room().in(source.air(kept.room().air()));
         RoomProfile stored = new RoomProfile(tonight, kept.tunings(), kept.level(), kept.send());
         new InstrumentShelf(room.folder()).rebuiltSince(tonight).ifPresent(talk::warn);
         RoomProfile profile = outs.in(stored);
-        Tuning tuning = UsageException.reading(() -> chosen(profile));
+        Tuning tuning = UsageException.reading(() -> how.chosen(profile));
         Optional<String> refusal = StepsBudget.refusal(profile.room(), tuning);
         if (refusal.isPresent()) {
             throw new UsageException(refusal.get());
@@ -111,9 +106,9 @@ final class PlayVerb extends Verb {
         if (vibrato.isLost()) {
             talk.say(vibrato.words());
         }
-        PathSettings settings = settings();
+        PathSettings settings = how.settings();
         SourceOptions options = source.options(true, profile.room().instrument());
-        Path file = record;
+        Path file = how.record;
         try (WaysOut out = outs.open(talk, source.source(), profile, options, file);
                 Recording recording = file == null ? null : Takes.into(file, source);
                 Rig rig = talk.log()
@@ -138,7 +133,7 @@ final class PlayVerb extends Verb {
                 talk.say("muted: press Enter to let sound through, q and Enter to quit");
             }
             PlayTalk words = new PlayTalk(talk, source.source(), out.tone());
-            PlayDesk desk = new PlayDesk(tunings(profile), tuning, settings.startMuted(), rig::submit);
+            PlayDesk desk = new PlayDesk(how.tunings(profile), tuning, settings.startMuted(), rig::submit);
             PlayKeys playKeys = new PlayKeys(talk, desk);
             playKeys.bind(keys);
             keys.listen();
@@ -156,54 +151,17 @@ final class PlayVerb extends Verb {
         }
     }
 
-    private PathSettings settings() throws UsageException {
-        PathSettings settings = PathSettings.USUAL.muted(!go && seconds == null).gliding(!noGlide);
-        Double frames = framesPerS;
-        if (frames == null) {
-            return settings;
-        }
-        if (noGlide) {
-            throw new UsageException("--frames with --no-glide: without glide a message goes out with each reading");
-        }
-        if (!(frames >= FEWEST_FRAMES && frames <= MOST_FRAMES)) {
-            throw new UsageException("--frames " + frames + " (100..500 messages a second)");
-        }
-        return settings.withFrames(frames);
-    }
-
-    private Tuning chosen(RoomProfile profile) {
-        return snapped(tuningName == null ? profile.tunings().get(0) : profile.tuning(tuningName));
-    }
-
-    private List<Tuning> tunings(RoomProfile profile) {
-        return profile.tunings().stream().map(this::snapped).toList();
-    }
-
-    private Tuning snapped(Tuning tuning) {
-        return snap == null ? tuning : tuning.withSnap(Snap.parse(snap));
-    }
-
     private int play(PlayTalk words, Rig rig, PlayKeys keys, PlayDesk desk, RecordingTalk taken) {
         EventReader events = new EventReader();
         AtomicInteger exit = new AtomicInteger(Exit.DONE);
         long startNanos = rig.snapshot().timeNanos();
         rig.follow(snapshot -> {
             for (Event event : events.fresh(snapshot)) {
-                words.tell(event);
-                if (event.what() instanceof Event.TuningRefused
-                        && snapshot.activity() instanceof ActivityView.Playing playing) {
-                    desk.onRefused(playing.tuning());
-                } else if (event.what() instanceof Event.Refused
-                        || (event.what() instanceof Event.Ambiguous
-                                && !(snapshot.activity() instanceof ActivityView.Playing))) {
-                    exit.set(Exit.USAGE);
-                } else if (event.what() instanceof Event.Failed) {
-                    exit.set(Exit.INTERNAL);
-                }
+                exit.accumulateAndGet(words.hear(event, snapshot, desk), Math::max);
             }
             words.show(snapshot);
             taken.look();
-            boolean over = seconds != null && Nanos.toSeconds(snapshot.timeNanos() - startNanos) >= seconds;
+            boolean over = how.isOver(Nanos.toSeconds(snapshot.timeNanos() - startNanos));
             return !over && !keys.isQuit() && exit.get() == Exit.DONE;
         });
         return exit.get();

@@ -22,17 +22,13 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
 
 /** The source on the command line, and all that tells what its numbers are. */
-final class SourceArguments {
-    @Parameters(
-            paramLabel = "SOURCE",
-            description = "a serial port, take:FILE or sim:NAME (sims: hall attic echo echo-cm two-flight noisy"
-                    + " still infrared light-only; with a fault: fold flicker drift sleeve clutter blackout bursts"
-                    + " crosstalk)")
-    String source = "";
+abstract class SourceArguments {
+    static final String SOURCE = "a serial port, take:FILE or sim:NAME (sims: hall attic echo echo-cm two-flight noisy"
+            + " still infrared light-only; with a fault: fold flicker drift sleeve clutter blackout bursts"
+            + " crosstalk)";
 
     @Option(
             names = "--baud",
@@ -125,8 +121,11 @@ final class SourceArguments {
             description = "where a recording begins, seconds from its start (${DEFAULT-VALUE})")
     double beginS;
 
+    /** The source as it is written. */
+    abstract String written();
+
     Source source() {
-        return Source.parse(source);
+        return Source.parse(written());
     }
 
     /** Reads a place in a recording. */
@@ -175,13 +174,22 @@ final class SourceArguments {
 
     /** How to open what should be a known instrument: at its own speed unless another is named, by its own board. */
     SourceOptions options(boolean takesByTheClock, Instrument instrument) {
-        SourceOptions options = options(takesByTheClock).expecting(instrument.port());
+        return options(source(), takesByTheClock, instrument);
+    }
+
+    /** The same for one of several sources. */
+    SourceOptions options(Source from, boolean takesByTheClock, Instrument instrument) {
+        SourceOptions options = options(from, takesByTheClock).expecting(instrument.port());
         return baudNamed == null ? options.at(instrument.baud()) : options;
     }
 
     /** How to open it; recordings run fast except where they are played. */
     SourceOptions options(boolean takesByTheClock) {
-        boolean take = source().kind() == Source.Kind.TAKE;
+        return options(source(), takesByTheClock);
+    }
+
+    private SourceOptions options(Source from, boolean takesByTheClock) {
+        boolean take = from.kind() == Source.Kind.TAKE;
         boolean realTime = !fast && (!take || takesByTheClock);
         OptionalDouble rate = ratePerS == null ? OptionalDouble.empty() : OptionalDouble.of(ratePerS);
         return new SourceOptions(baud(), rate, seed, realTime).with(comma).from(beginS);
@@ -207,7 +215,7 @@ final class SourceArguments {
      */
     Optional<Instrument> told() throws UsageException, ProfileException {
         if (beginS > 0 && source().kind() != Source.Kind.TAKE) {
-            throw new UsageException("--begin " + Figures.shortest(beginS) + " with " + source
+            throw new UsageException("--begin " + Figures.shortest(beginS) + " with " + written()
                     + ": only a recording begins anywhere, take:FILE");
         }
         Path file = instrumentFile;

@@ -1,0 +1,44 @@
+package handspan.command;
+
+import handspan.profile.ProfileException;
+import handspan.profile.ProfileFolder;
+import handspan.profile.RoomProfile;
+import handspan.wiring.ProfilePlaces;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** One room or several on the command line, and the folder they are kept in. */
+final class SeveralRooms {
+    @Option(
+            names = "--room",
+            paramLabel = "NAME",
+            required = true,
+            description = "the room; several times for several instruments")
+    List<String> rooms = List.of();
+
+    @Option(
+            names = "--profiles",
+            paramLabel = "DIR",
+            description = "folder of the rooms (default: profiles where it is present, else the user's data folder)")
+    @Nullable
+    Path profiles;
+
+    ProfileFolder folder() {
+        return new ProfileFolder(ProfilePlaces.folder(profiles));
+    }
+
+    RoomProfile first() throws ProfileException {
+        return folder().load(rooms.get(0));
+    }
+
+    List<RoomProfile> all() throws ProfileException {
+        List<RoomProfile> all = new ArrayList<>();
+        for (String room : rooms) {
+            all.add(folder().load(room));
+        }
+        return all;
+    }
+}
