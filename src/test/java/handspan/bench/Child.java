@@ -18,14 +18,7 @@ final class Child implements AutoCloseable {
     private final Process process;
     private final Path words;
 
-    private Child(List<String> arguments) throws IOException {
-        this(arguments, Map.of());
-    }
-
-    private Child(List<String> arguments, Map<String, String> environment) throws IOException {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(arguments);
+    private Child(List<String> command, Map<String, String> environment) throws IOException {
         words = Files.createTempFile("handspan-bench", ".txt");
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
@@ -41,7 +34,21 @@ final class Child implements AutoCloseable {
         }
         List<String> all = new ArrayList<>(List.of("-jar", JAR.toString()));
         all.addAll(List.of(arguments));
-        return new Child(all);
+        return java(all, Map.of());
+    }
+
+    /** The launcher of the application with its own runtime. */
+    static Child image(Path launcher, String... arguments) throws IOException {
+        List<String> all = new ArrayList<>(List.of(launcher.toString()));
+        all.addAll(List.of(arguments));
+        return new Child(all, Map.of());
+    }
+
+    private static Child java(List<String> arguments, Map<String, String> environment) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(arguments);
+        return new Child(command, environment);
     }
 
     /** A class of this package. */
@@ -50,7 +57,7 @@ final class Child implements AutoCloseable {
         List<String> all = new ArrayList<>(List.of("-cp", path));
         all.add(main.getName());
         all.addAll(List.of(arguments));
-        return new Child(all);
+        return java(all, Map.of());
     }
 
     /** A class of the test tree on a screen; without one where there is none. */
@@ -59,7 +66,7 @@ final class Child implements AutoCloseable {
         List<String> all = new ArrayList<>(List.of("-Djava.awt.headless=" + screen.isEmpty(), "-cp", path));
         all.add(main.getName());
         all.addAll(List.of(arguments));
-        return new Child(all, screen.map(name -> Map.of("DISPLAY", name)).orElseGet(Map::of));
+        return java(all, screen.map(name -> Map.of("DISPLAY", name)).orElseGet(Map::of));
     }
 
     /** Processor time so far. */

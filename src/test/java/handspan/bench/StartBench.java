@@ -1,5 +1,6 @@
 package handspan.bench;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.Datagrams;
@@ -7,6 +8,7 @@ import handspan.Datagrams.Datagram;
 import handspan.Pty;
 import handspan.TestRooms;
 import handspan.profile.ProfileFolder;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("bench")
 @DisabledOnOs(OS.WINDOWS)
 class StartBench {
+    private static final Path IMAGE = Path.of("target", "dist", "handspan");
     private static final int RUNS = 7;
     private static final double MOST_MS = 1000;
     private static final long PATIENCE_MS = 10_000;
@@ -46,18 +49,8 @@ class StartBench {
                 "first with a hand",
                 "least..most");
         double simulated = row(
-                table,
-                "sim:hall, a board that boots at the same time",
-                target -> Child.program(
-                        "play",
-                        "sim:hall",
-                        "--room",
-                        "saltmill-hall",
-                        "--profiles",
-                        "profiles",
-                        "--go",
-                        "--send",
-                        target));
+                table, "sim:hall, a board that boots at the same time", target -> Child.program(playSimulated(target)));
+        String unpacked = rowsOfTheImage(table);
         new ProfileFolder(profiles).save(TestRooms.twoDistances(BOARD_LINES_PER_S));
         double onPort;
         try (Pty board = new Pty()) {
@@ -82,9 +75,37 @@ class StartBench {
         }
         double most = Math.max(simulated, onPort);
         table.figure("under 1 s to the first message", BenchTable.figure(most, 0) + " ms", most < MOST_MS)
+                .note(unpacked)
                 .note("five readings are dropped after each connect while sensors settle, two must agree;"
                         + " the simulated board is silent for 200 ms, then prints 50 lines/s")
                 .publish();
+    }
+
+    private static String[] playSimulated(String target) {
+        return ("play sim:hall --room saltmill-hall --profiles profiles --go --send " + target).split(" ");
+    }
+
+    /** The application with its own runtime, first without and then with its archive of loaded classes. */
+    private static String rowsOfTheImage(BenchTable table) throws Exception {
+        if (!Files.isRegularFile(IMAGE.resolve("bin/handspan"))) {
+            return "no application with its own runtime in " + IMAGE + ": mvn -Pdist package makes one";
+        }
+        Path home = Files.createTempDirectory("handspan-image");
+        try {
+            run("cp", "-r", IMAGE + "/.", home.toString());
+            Files.deleteIfExists(home.resolve("lib/app/handspan.jsa"));
+            Path launcher = home.resolve("bin/handspan");
+            row(table, "the same, own runtime, no archive", target -> Child.image(launcher, playSimulated(target)));
+            run(home.resolve("bin/handspan-quickstart").toString());
+            row(table, "the same, with its archive", target -> Child.image(launcher, playSimulated(target)));
+        } finally {
+            run("rm", "-rf", home.toString());
+        }
+        return "own runtime: " + IMAGE + ", its archive made by handspan-quickstart";
+    }
+
+    private static void run(String... command) throws Exception {
+        assertEquals(0, new ProcessBuilder(command).inheritIO().start().waitFor(), String.join(" ", command));
     }
 
     private static double row(BenchTable table, String name, Starter starter) throws Exception {

@@ -60,6 +60,7 @@ public final class EveningWindow {
     private void open() {
         Thread.currentThread().setUncaughtExceptionHandler((thread, mistake) -> guide.onMistake(mistake));
         JFrame frame = new JFrame("Handspan");
+        frame.setIconImages(Emblem.pictures());
         EveningPane pane = new EveningPane(guide);
         Timer timer = new Timer(FRAME_MS, event -> pane.refresh());
         timer.setCoalesce(true);
