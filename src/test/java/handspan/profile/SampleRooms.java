@@ -43,14 +43,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Invented rooms that between them use every part of the format. */
-final class SampleRooms {
+public final class SampleRooms {
     private static final ChannelSpec LASER = ChannelSpec.parse("dist:distance:mm");
     private static final ChannelSpec LIGHT = ChannelSpec.parse("2:photoresistor:counts10");
 
     private SampleRooms() {}
 
     /** All of them, each with a name of its own. */
-    static Stream<RoomProfile> all() {
+    public static Stream<RoomProfile> all() {
         return Stream.of(
                 twoHands("Copper Attic"),
                 onlyPitch("Salle d'\u00e9t\u00e9"),
