@@ -61,7 +61,7 @@ final class RoomVersions {
             name = "compare",
             description =
                     "what differs between a room and another, or an earlier version and today's: in mm, cents, dB")
-    static final class CompareVerb extends Verb {
+    static final class CompareVerb extends VersionedVerb {
         @Mixin
         RoomArguments room = new RoomArguments();
 
@@ -138,7 +138,7 @@ final class RoomVersions {
     @Command(
             name = "restore",
             description = "brings an earlier version back; today's goes into the history, a damaged file is set aside")
-    static final class RestoreVerb extends Verb {
+    static final class RestoreVerb extends VersionedVerb {
         @Mixin
         RoomArguments room = new RoomArguments();
 
