@@ -49,7 +49,13 @@ class ArchitectureTest {
     private static final String[] LIVE = {ROOT + "live.path", ROOT + "live.session"};
     private static final String[] PROFILE = {ROOT + "profile"};
     private static final String[] ROOM = {ROOT + "room", ROOT + "room.calibrate", ROOT + "room.budget"};
-    private static final String[] MUSIC = {ROOT + "music.tuning", ROOT + "music.level", ROOT + "music.send"};
+    private static final String[] MUSIC = {
+        ROOT + "music.tuning",
+        ROOT + "music.level",
+        ROOT + "music.send",
+        ROOT + "music.passage",
+        ROOT + "music.practice"
+    };
     private static final String[] HAND = {ROOT + "hand.smooth", ROOT + "hand.trial"};
     private static final String[] INSTRUMENT = {
         ROOT + "instrument.line", ROOT + "instrument.sensor", ROOT + "instrument.survey"
@@ -238,6 +244,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule thePdfLibraryLivesInReport =
             livesIn("handspan.show.report", "org.apache.pdfbox..", "org.apache.fontbox..", "de.rototor..");
+
+    @ArchTest
+    static final ArchRule theDrawingLibraryLivesInReport = livesIn("handspan.show.report", "org.apache.batik..");
 
     @ArchTest
     static final ArchRule theSerialLibraryLivesInSerial = livesIn("handspan.outside.serial", "com.fazecast..");

@@ -80,7 +80,7 @@ final class AdviseVerb extends Verb {
         return Exit.DONE;
     }
 
-    private static void draw(Picture picture, Path png) throws IOException {
+    static void draw(Picture picture, Path png) throws IOException {
         try {
             ChartFile.write(picture.chart(), png, ChartFile.USUAL_WIDTH_PX, ChartFile.USUAL_HEIGHT_PX);
         } catch (IOException e) {

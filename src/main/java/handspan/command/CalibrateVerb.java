@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
                         + " keeps the room")
 final class CalibrateVerb extends Verb {
     @Mixin
-    SourceArguments source = new SourceArguments();
+    SourceArguments source = new OneSource();
 
     @Mixin
     RoomArguments room = new RoomArguments();

@@ -37,7 +37,7 @@ final class CheckVerb extends Verb {
     private static final double WATCHED_SECONDS = 3;
 
     @Mixin
-    SourceArguments source = new SourceArguments();
+    SourceArguments source = new OneSource();
 
     @Mixin
     RoomArguments room = new RoomArguments();

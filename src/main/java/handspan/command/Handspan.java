@@ -31,7 +31,10 @@ import picocli.CommandLine.IVersionProvider;
             SendVerb.class,
             MapVerb.class,
             StripVerb.class,
+            ReportVerb.class,
             PlayVerb.class,
+            PracticeVerb.class,
+            ProgressVerb.class,
             HearVerb.class,
             WindowVerb.class,
             CheckVerb.class,
@@ -43,7 +46,7 @@ import picocli.CommandLine.IVersionProvider;
         })
 public final class Handspan implements Runnable {
     /** Verbs that draw into files alone. */
-    private static final List<String> DRAWING = List.of("strip", "advise");
+    private static final List<String> DRAWING = List.of("strip", "advise", "report", "progress");
 
     private final PrintStream out;
     private final PrintStream err;
@@ -51,6 +54,11 @@ public final class Handspan implements Runnable {
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
+
+    /** As a shell starts it. */
+    Handspan() {
+        this(System.in, System.out, System.err);
+    }
 
     Handspan(InputStream in, PrintStream out, PrintStream err) {
         this.in = in;
@@ -98,6 +106,11 @@ public final class Handspan implements Runnable {
         spec.commandLine().usage(out);
     }
 
+    /** Whether somebody looks on and types at a terminal that can move its cursor. */
+    boolean isOnTerminal() {
+        return out == System.out && TerminalTable.isThere(System.getenv("TERM"));
+    }
+
     InputStream in() {
         return in;
     }
@@ -110,12 +123,11 @@ public final class Handspan implements Runnable {
         return err;
     }
 
-    /** The version from the jar's manifest. */
+    /** The version and the build. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Handspan.class.getPackage().getImplementationVersion();
-            return new String[] {"handspan " + (version == null ? "(not packaged)" : version)};
+            return new String[] {BuildFacts.ofThisBuild().words()};
         }
     }
 }

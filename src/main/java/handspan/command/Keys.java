@@ -13,6 +13,7 @@ final class Keys implements AutoCloseable {
     private final Map<String, Runnable> actions = new ConcurrentHashMap<>();
     private final Talk talk;
     private final InputStream input;
+    private volatile Runnable after = () -> {};
     private volatile boolean closed;
 
     /** Keys that nothing is known of yet, from an input. */
@@ -33,6 +34,11 @@ final class Keys implements AutoCloseable {
         actions.put(key, action);
     }
 
+    /** What happens after each key, known or not. */
+    void afterEach(Runnable action) {
+        after = action;
+    }
+
     private void read() {
         BufferedReader reader = new BufferedReader(new InputStreamReader(input, StandardCharsets.UTF_8));
         try {
@@ -44,6 +50,7 @@ final class Keys implements AutoCloseable {
                 } else {
                     action.run();
                 }
+                after.run();
                 line = reader.readLine();
             }
         } catch (IOException e) {

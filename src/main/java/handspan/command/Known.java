@@ -98,13 +98,21 @@ record Known(Rig rig, Instrument instrument) implements AutoCloseable {
         boolean unsure = heard.get().guesses().stream()
                 .anyMatch(guess -> guess.nature() == LineShape.Nature.LIVE && !guess.sure());
         if (unsure && askWhenUnsure) {
-            throw new UsageException(
-                    "it is not sure enough which number is which hand: say --pitch CHANNEL:KIND:UNIT and"
-                            + " --level CHANNEL:KIND:UNIT, for example --pitch "
-                            + LinesTalk.typed(found.instrument().pitch().text()) + "; 'handspan watch "
-                            + arguments.source().text() + " --wave' finds out");
+            throw new UsageException(unsure(found.instrument(), arguments.source()));
         }
         return arguments.listed(linked(found.instrument(), rig));
+    }
+
+    /** What to type where the proposal is right, and how to find out. */
+    private static String unsure(Instrument proposed, Source source) {
+        ChannelSpec level = proposed.level();
+        String typed = "--pitch " + LinesTalk.typed(proposed.pitch().text())
+                + (level == null ? "" : " --level " + LinesTalk.typed(level.text()));
+        return "it is not sure enough which number is which hand: say --pitch CHANNEL:KIND:UNIT and"
+                + " --level CHANNEL:KIND:UNIT; if the proposal is right, add " + typed + " to the command; "
+                + (source.kind() == Source.Kind.TAKE
+                        ? "'handspan watch " + source.text() + "' shows the numbers"
+                        : "'handspan watch " + source.text() + " --wave' finds out");
     }
 
     /** The instrument with the speed and the board that it was found at; those of no port tell nothing. */

@@ -36,11 +36,30 @@ final class ListenArguments {
             throw new UsageException("--wav " + wav + " is the take itself: give each a file of its own");
         }
         Listening listening = Listening.open(wav, listen, byTheClock);
+        caution(talk, listening);
+        return listening;
+    }
+
+    /**
+     * Opens the file of one of several instruments.
+     *
+     * @param file null for none
+     */
+    Listening written(Talk talk, @Nullable Path file, boolean byTheClock) throws UsageException, IOException {
+        if (listen) {
+            throw new UsageException("--listen with several rooms: their tones together would pass the tone's own"
+                    + " ceiling; play one of them alone with --listen, or write each as sound with --wav DIR");
+        }
+        Listening listening = Listening.open(file, false, byTheClock);
+        caution(talk, listening);
+        return listening;
+    }
+
+    private static void caution(Talk talk, Listening listening) {
         if (listening.isOn()) {
             talk.say("caution: turn monitors or headphones low before you listen; the tone never peaks above -12 dBFS,"
                     + " and that ceiling stays. This is no safety device.");
         }
-        return listening;
     }
 
     private boolean isWav(@Nullable Path other) {

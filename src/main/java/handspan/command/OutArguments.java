@@ -47,12 +47,27 @@ final class OutArguments {
      */
     WaysOut open(Talk talk, Source source, RoomProfile profile, SourceOptions options, @Nullable Path recorded)
             throws UsageException, IOException {
-        Listening tone = listening.open(talk, source, options, recorded);
+        return open(profile, listening.open(talk, source, options, recorded), midiFile);
+    }
+
+    /**
+     * Opens all ways out of one of several instruments: what is a file for one is a folder for several.
+     *
+     * @param files its files in such folders
+     */
+    WaysOut open(Talk talk, RoomProfile profile, SeatFiles files, boolean byTheClock)
+            throws UsageException, IOException {
+        Path wav = files.in(listening.wav, "--wav", ".wav");
+        Path midi = files.in(midiFile, "--midi-file", ".mid");
+        return open(profile, listening.written(talk, wav, byTheClock), midi);
+    }
+
+    private static WaysOut open(RoomProfile profile, Listening tone, @Nullable Path midi) throws IOException {
         try {
-            MidiFile file = midiFile == null
+            MidiFile file = midi == null
                     ? null
                     : MidiFile.into(
-                            midiFile,
+                            midi,
                             profile.room().instrument().name(),
                             profile.send().midi());
             return new WaysOut(Targets.open(profile.send()), tone, file);

@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
 @Command(name = "record", description = "records what a source sends, line for line, with times")
 final class RecordVerb extends Verb {
     @Mixin
-    SourceArguments source = new SourceArguments();
+    SourceArguments source = new OneSource();
 
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "the take")
     Path out = Path.of("");

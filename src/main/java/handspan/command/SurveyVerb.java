@@ -31,7 +31,7 @@ final class SurveyVerb extends Verb {
     private static final long AWAY_NANOS = 2 * Nanos.PER_SECOND;
 
     @Mixin
-    SourceArguments source = new SourceArguments();
+    SourceArguments source = new OneSource();
 
     @Option(
             names = "--seconds",

@@ -29,7 +29,7 @@ import picocli.CommandLine.Option;
                         + " which channel is which hand")
 final class WatchVerb extends Verb {
     @Mixin
-    SourceArguments source = new SourceArguments();
+    SourceArguments source = new OneSource();
 
     @Option(names = "--seconds", paramLabel = "S", description = "how long (default: until it is stopped)")
     @Nullable

@@ -3,6 +3,7 @@ package handspan.profile;
 import handspan.music.level.LevelCurve;
 import handspan.music.send.SendPlan;
 import handspan.music.tuning.Tuning;
+import handspan.room.Aim;
 import handspan.room.Room;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,6 +97,11 @@ public record RoomProfile(Room room, List<Tuning> tunings, LevelCurve level, Sen
                         .toList(),
                 level,
                 send);
+    }
+
+    /** The same room with another aim of its player. */
+    public RoomProfile with(Aim aim) {
+        return new RoomProfile(room.with(aim), tunings, level, send);
     }
 
     /** The same room with another level curve. */

@@ -1,6 +1,5 @@
 package handspan.wiring;
 
-import handspan.live.session.ActivityView;
 import handspan.live.session.Command;
 import handspan.live.session.Engine;
 import handspan.live.session.LinkFacts;
@@ -88,7 +87,7 @@ final class ReplayRig implements Rig {
 
     @Override
     public void close() {
-        if (engine.snapshot().activity() instanceof ActivityView.Playing) {
+        if (engine.snapshot().activity().played().isPresent()) {
             engine.onCommand(new Command.Stop(), nowNanos);
             long until = nowNanos + FADE_OUT_NANOS;
             while (!engine.snapshot().done() && engine.nextDeadlineNanos() <= until) {

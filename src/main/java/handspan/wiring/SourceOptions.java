@@ -64,6 +64,11 @@ public record SourceOptions(
         return new SourceOptions(baud, ratePerS, seed, rule, realTime, board, beginS, staying);
     }
 
+    /** The same with another seed. */
+    public SourceOptions seeded(long other) {
+        return new SourceOptions(baud, ratePerS, other, comma, realTime, board, beginS, staying);
+    }
+
     /** The same, as fast as the machine can. */
     public SourceOptions fast() {
         return new SourceOptions(baud, ratePerS, seed, comma, false, board, beginS, staying);

@@ -35,10 +35,10 @@ import picocli.CommandLine.Model.OptionSpec;
  * ends with 0 or with the exit code that the page states. These stand in for what a test has not:
  *
  * <ul>
- *   <li>the board at {@code /dev/ttyACM0} is {@code sim:hall};
+ *   <li>the boards at {@code /dev/ttyACM0} and {@code /dev/ttyACM1} are {@code sim:hall};
  *   <li>files, takes and the rooms lie in the page's folder;
- *   <li>what can run faster than the clock does ({@code --fast}), unless it takes orders from the network or is
- *       listened to;
+ *   <li>what can run faster than the clock does ({@code --fast}), unless it takes orders from the network, is listened
+ *       to or claimed;
  *   <li>what would run until it is stopped ends after some seconds ({@code --seconds});
  *   <li>a port to listen at is one that is free, and where a verb hears, something is sent there;
  *   <li>the sound patch at port 9000 is a receiver of the test's own;
@@ -46,7 +46,7 @@ import picocli.CommandLine.Model.OptionSpec;
  * </ul>
  */
 class HandbookCommandsTest {
-    private static final String BOARD = "/dev/ttyACM0";
+    private static final Set<String> BOARDS = Set.of("/dev/ttyACM0", "/dev/ttyACM1");
     private static final Set<String> PARSED_ONLY = Set.of("demo", "window");
     private static final Pattern STATED = Pattern.compile(" +# ends with exit code (\\d+)$");
     private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
@@ -166,7 +166,7 @@ class HandbookCommandsTest {
             asks = Optional.<ArgSpec>ofNullable(verb.findOption(arg))
                     .filter(option -> ((OptionSpec) option).arity().max() > 0);
         }
-        boolean byTheClock = args.contains("--remote") || args.contains("--listen");
+        boolean byTheClock = args.contains("--remote") || args.contains("--listen") || args.contains("--claim");
         if (verb.findOption("--fast") != null && !byTheClock) {
             standing.add("--fast");
         }
@@ -188,7 +188,7 @@ class HandbookCommandsTest {
 
     private String standIn(String arg, Optional<ArgSpec> asks) throws IOException {
         String label = asks.map(ArgSpec::paramLabel).orElse("");
-        if (arg.equals(BOARD)) {
+        if (BOARDS.contains(arg)) {
             return "sim:hall";
         } else if (arg.startsWith("take:")) {
             return "take:" + folder.resolve(arg.substring("take:".length()));

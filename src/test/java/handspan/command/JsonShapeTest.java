@@ -29,6 +29,30 @@ class JsonShapeTest {
                 0,
                 Cli.run("calibrate", "sim:hall", "--room", "hall", "--profiles", folder.toString(), "--fast")
                         .exitCode());
+        assertEquals(
+                0,
+                Cli.run(
+                                "record",
+                                "sim:hall",
+                                "--out",
+                                folder.resolve("passage.take").toString(),
+                                "--seconds",
+                                "6",
+                                "--fast")
+                        .exitCode());
+        assertEquals(
+                0,
+                Cli.run(
+                                "practice",
+                                "sim:hall",
+                                "--room",
+                                "hall",
+                                "--player",
+                                "Mira",
+                                "--fast",
+                                "--profiles",
+                                folder.toString())
+                        .exitCode());
         // so that there is an earlier version
         assertEquals(
                 0,
@@ -49,9 +73,16 @@ class JsonShapeTest {
                 "send --room hall --profiles DIR",
                 "map --room hall --profiles DIR --at 100 300 --raw 200 --level-raw 500 --level-at 100",
                 "strip --room hall --profiles DIR --paper a4 --out DIR/strip.pdf",
+                "report --room hall --profiles DIR --out DIR/report.pdf",
                 "check sim:hall --room hall --profiles DIR --fast",
                 "play sim:hall --room hall --profiles DIR --seconds 3 --fast --wav DIR/x.wav",
+                "practice sim:hall --room hall --profiles DIR --fast --notes 12 --player Mira",
+                "progress --player Mira --profiles DIR --chart DIR/progress.png",
+                "play sim:hall sim:hall --room hall --room hall --as Wren --as Rook --profiles DIR --seconds 3 --fast"
+                        + " --wav DIR/wavs",
                 "record sim:hall --out DIR/x.take --seconds 2 --fast",
+                "report take:DIR/passage.take --room hall --profiles DIR",
+                "report take:DIR/passage.take take:DIR/passage.take --room hall --profiles DIR",
                 "rooms list --profiles DIR",
                 "rooms show --room hall --profiles DIR",
                 "rooms history --room hall --profiles DIR",
@@ -86,7 +117,7 @@ class JsonShapeTest {
     @ParameterizedTest
     @MethodSource("verbs")
     void runningVerbsEndWithTheirResultAndEndingOnesPrintOneObject(String commandLine) {
-        boolean runs = commandLine.matches("(watch|calibrate|check|play) .*");
+        boolean runs = commandLine.matches("(watch|calibrate|check|play|practice) .*");
         String[] args = (commandLine.replace("DIR", folder.toString()) + " --json").split(" ", -1);
         Cli cli = Cli.run(args);
         if (runs) {

@@ -51,6 +51,17 @@ public record SendPlan(List<SendLine> lines, List<SendTarget> targets, Packing p
         return new SendPlan(otherLines, targets, packing, midi);
     }
 
+    /** The same under another instrument's name: addresses below {@code /NAME/} move, others stay. */
+    public SendPlan renamed(String instrumentName, String otherName) {
+        String before = "/" + OscAddress.part(instrumentName) + "/";
+        String after = "/" + OscAddress.part(otherName) + "/";
+        return of(lines.stream()
+                .map(line -> line.address().startsWith(before)
+                        ? line.at(after + line.address().substring(before.length()))
+                        : line)
+                .toList());
+    }
+
     /** The same, packed otherwise. */
     public SendPlan with(Packing otherPacking) {
         return new SendPlan(lines, targets, otherPacking, midi);

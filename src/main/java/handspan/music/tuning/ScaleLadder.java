@@ -90,6 +90,15 @@ public final class ScaleLadder {
         return keys[note];
     }
 
+    /** Whether both have the same notes, whatever they are called. */
+    public boolean hasNotesOf(ScaleLadder other) {
+        boolean same = keys.length == other.keys.length;
+        for (int note = 0; same && note < keys.length; note++) {
+            same = Math.abs(keys[note] - other.keys[note]) < TOLERANCE;
+        }
+        return same;
+    }
+
     /** Degree of a note in its scale, 1 = tonic. */
     public int degree(int note) {
         return degrees[note];

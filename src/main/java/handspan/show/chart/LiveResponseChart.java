@@ -46,16 +46,7 @@ public final class LiveResponseChart extends OverStill {
         this.sensor = room.sensor(setup);
         this.across = Across.of(setup);
         this.name = "Response of the " + role.word() + " hand in " + room.name();
-        this.holds = room.holds().stream()
-                .filter(hold -> hold.hand() == role && isShown(hold))
-                .toList();
-    }
-
-    private static boolean isShown(Hold hold) {
-        return switch (hold.kind()) {
-            case NEAR, FAR, MID, RULER, NOTE, OPEN, COVERED -> true;
-            case REST, AIM -> false;
-        };
+        this.holds = ResponseSheet.holds(room, role);
     }
 
     @Override

@@ -1,7 +1,9 @@
 package handspan.music.tuning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,6 +12,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ScaleLadderTest {
+    /** D dorian has the notes of C major; C minor has three others, and a wider range has more. */
+    @Test
+    void laddersOfTheSameNotesAreSeenToBe() {
+        PitchRange octave = new PitchRange(60, 72, Direction.HIGH_FAR, 0);
+        ScaleLadder major = ScaleLadder.of(Scales.named("major"), EqualDivision.TWELVE, Tonic.of(0), octave);
+        ScaleLadder dorian = ScaleLadder.of(Scales.named("dorian"), EqualDivision.TWELVE, Tonic.of(2), octave);
+        ScaleLadder minor = ScaleLadder.of(Scales.named("natural-minor"), EqualDivision.TWELVE, Tonic.of(0), octave);
+        ScaleLadder wide = ScaleLadder.of(
+                Scales.named("major"),
+                EqualDivision.TWELVE,
+                Tonic.of(0),
+                new PitchRange(60, 84, Direction.HIGH_FAR, 0));
+        assertTrue(major.hasNotesOf(dorian));
+        assertFalse(major.hasNotesOf(minor));
+        assertFalse(major.hasNotesOf(wide));
+    }
+
     private static final double EXACT = 1e-12;
 
     private static final int C = 0;

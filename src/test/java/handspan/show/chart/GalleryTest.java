@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import handspan.hand.smooth.Quickness;
+import handspan.music.practice.Accuracy;
+import handspan.music.practice.Asking;
+import handspan.music.practice.PracticeRun;
+import handspan.music.practice.Tally;
 import handspan.music.tuning.Direction;
 import handspan.music.tuning.Snap;
 import handspan.music.tuning.Tuning;
@@ -15,10 +19,13 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
@@ -55,8 +62,30 @@ class GalleryTest {
         charts.put("map-wide", PitchLadderChart.of(Samples.attic(Samples.wide()), Samples.wide(), theme));
         charts.put("map-place", PitchLadderChart.of(Samples.shed(chromatic), chromatic, theme));
         charts.put("raw-nothing", RawReadingsChart.of(Samples.nothingSeen(), theme));
+        charts.put("progress", ProgressChart.of("Mira", practice(), theme));
         charts.put("passage", PassageChart.of(Samples.passage(), pentatonic, theme));
+        charts.put(
+                "pitch-errors",
+                PitchErrorChart.of(List.of(Samples.errors("what was played", 0)), List.of("invented"), theme));
+        charts.put(
+                "pitch-errors-two",
+                PitchErrorChart.of(
+                        List.of(Samples.errors("A", 0), Samples.errors("B", 30)), List.of("invented"), theme));
         return charts;
+    }
+
+    /** Invented: ten runs that get better, one of another kind among them, one in which nothing was reached. */
+    private static List<PracticeRun> practice() {
+        List<PracticeRun> runs = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            Accuracy accuracy = new Accuracy(3, 70 - 4.5 * i + 9 * (i % 2), 0.5, 9, 2.6 - 0.12 * i);
+            Tally tally = i == 6
+                    ? new Tally(20, 0, 0, Optional.empty(), List.of())
+                    : new Tally(20, 20, 12 + i / 2, Optional.of(accuracy), List.of());
+            Asking asking = i == 3 ? Asking.SOUND : Asking.NAME;
+            runs.add(new PracticeRun("2026-01-01", "granary", "first", asking, false, tally));
+        }
+        return runs;
     }
 
     @ParameterizedTest

@@ -209,4 +209,14 @@ public final class Samples {
                         note -> new NoteChance(note, 100 + note, 99 + note, 101 + note, 6, Math.min(1, step01 * note)))
                 .toList();
     }
+
+    /** Errors of three notes, each played twice; all shifted. */
+    static NoteErrors.Layer errors(String name, double shiftCents) {
+        return new NoteErrors.Layer(
+                name,
+                List.of(
+                        new NoteErrors(57, "A3", shiftCents - 10, 6, List.of(shiftCents - 12, shiftCents - 8)),
+                        new NoteErrors(60, "C4", shiftCents + 4, 12, List.of(shiftCents - 2, shiftCents + 9)),
+                        new NoteErrors(64, "E4", shiftCents + 16, 8, List.of(shiftCents + 12, shiftCents + 21))));
+    }
 }
