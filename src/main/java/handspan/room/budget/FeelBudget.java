@@ -79,7 +79,7 @@ public record FeelBudget(SmoothSettings settings, Trial trial, double centsPerMm
         Zone zone = room.pitch().zone();
         double nearMm = settings.jitterMm(zone.nearMm());
         if (nearMm < NEARER_IS_BETTER * settings.jitterMm()) {
-            offers.add("a nearer zone (" + Figures.text(nearMm * centsPerMm, 1) + " cents at its near end)");
+            offers.add("a nearer zone with " + Figures.text(nearMm * centsPerMm, 1) + " cents at its near end");
         }
         boolean stepping = tuning.snap() == Snap.STEPS;
         if (!stepping && StepsBudget.refusal(room, tuning.withSnap(Snap.STEPS)).isEmpty()) {
