@@ -26,17 +26,14 @@ import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,7 +65,7 @@ class ChartPagesTest {
         evening = new Evening(
                 new ProfileFolder(folder), SessionLog.of("window"), Cues.silent(), SourceOptions.USUAL.fast());
         guide = new Guide(evening, Showing.first(true));
-        pane = asked(() -> new EveningPane(this::screen, wish -> {}));
+        pane = Fingers.asked(() -> new EveningPane(this::screen, wish -> {}));
         guide.fulfil(new Wish.Open("sim:hall"));
         until(() ->
                 evening.view().snapshot().filter(now -> now.readings() > 100).isPresent());
@@ -79,23 +76,10 @@ class ChartPagesTest {
         evening.close();
     }
 
-    private static <T> T asked(Supplier<T> made) {
-        if (SwingUtilities.isEventDispatchThread()) {
-            return made.get();
-        }
-        List<T> result = new ArrayList<>();
-        try {
-            SwingUtilities.invokeAndWait(() -> result.add(made.get()));
-        } catch (InterruptedException | InvocationTargetException e) {
-            throw new IllegalStateException(e);
-        }
-        return result.get(0);
-    }
-
     /** As a window's timer does: charts see all that happens meanwhile. */
     private void until(BooleanSupplier happened) {
         Waits.until(
-                () -> asked(() -> {
+                () -> Fingers.asked(() -> {
                     pane.refresh();
                     return happened.getAsBoolean();
                 }),
@@ -103,7 +87,7 @@ class ChartPagesTest {
     }
 
     private void wish(Wish wish) {
-        asked(() -> {
+        Fingers.asked(() -> {
             guide.fulfil(wish);
             pane.refresh();
             return true;
@@ -117,7 +101,7 @@ class ChartPagesTest {
     }
 
     private String words() {
-        return asked(() -> chart().getAccessibleContext().getAccessibleDescription());
+        return Fingers.asked(() -> chart().getAccessibleContext().getAccessibleDescription());
     }
 
     private static String words(List<LiveChartView> charts) {
@@ -151,11 +135,11 @@ class ChartPagesTest {
                 wish(Wish.Plain.TURN_DARK);
             }
             for (int[] size : SIZES_PX) {
-                BufferedImage image = asked(() -> {
+                BufferedImage image = Fingers.asked(() -> {
                     pane.setSize(size[0], size[1]);
                     pane.refresh();
-                    layOut(pane);
-                    layOut(pane);
+                    Panes.layOut(pane);
+                    Panes.layOut(pane);
                     BufferedImage made = new BufferedImage(size[0], size[1], BufferedImage.TYPE_INT_RGB);
                     Graphics2D pen = made.createGraphics();
                     pane.paint(pen);
@@ -164,15 +148,6 @@ class ChartPagesTest {
                 });
                 String file = name + (dark ? "-dark-" : "-light-") + size[0] + ".png";
                 ImageIO.write(image, "png", PICTURES.resolve(file).toFile());
-            }
-        }
-    }
-
-    private static void layOut(Component component) {
-        component.doLayout();
-        if (component instanceof Container container) {
-            for (Component child : container.getComponents()) {
-                layOut(child);
             }
         }
     }
@@ -186,7 +161,7 @@ class ChartPagesTest {
     @Test
     void readingsGoOnWhileAnotherPageIsLookedAt() throws IOException {
         wish(new Wish.Go(Station.SHELF));
-        assertTrue(asked(() -> all(pane)).isEmpty());
+        assertTrue(Fingers.asked(() -> all(pane)).isEmpty());
         long before = evening.view().snapshot().orElseThrow().readings();
         until(() -> evening.view().snapshot().orElseThrow().readings() > before + 600);
         wish(new Wish.Go(Station.ARRIVE));
@@ -269,7 +244,7 @@ class ChartPagesTest {
     void theHandIsSeenOnNotesLevelAndTime() throws IOException {
         takeRoom("");
         wish(new Wish.Go(Station.PLAY));
-        assertTrue(asked(() -> all(pane)).isEmpty());
+        assertTrue(Fingers.asked(() -> all(pane)).isEmpty());
         wish(Wish.Plain.PLAY);
         until(() -> evening.view().sounding().setting().isPresent());
         wish(Wish.Plain.LET_SOUND);
@@ -288,7 +263,7 @@ class ChartPagesTest {
         String there = words();
         assertNotEquals("not playing", there);
         wish(Wish.Plain.TURN_STAGE);
-        assertTrue(asked(() -> all(pane)).isEmpty(), "the stage alone has no chart");
+        assertTrue(Fingers.asked(() -> all(pane)).isEmpty(), "the stage alone has no chart");
     }
 
     /** Units as they are written: mm, Hz, dB, cents, ms, s, %. */

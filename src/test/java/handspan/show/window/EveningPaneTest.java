@@ -20,28 +20,21 @@ import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
 import handspan.wiring.evening.HoldPurpose;
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -70,7 +63,7 @@ class EveningPaneTest {
         evening = new Evening(
                 new ProfileFolder(folder), SessionLog.of("window"), Cues.silent(), SourceOptions.USUAL.fast());
         guide = new Guide(evening, Showing.first(true));
-        pane = asked(() -> new EveningPane(guide));
+        pane = Fingers.asked(() -> new EveningPane(guide));
         guide.begin();
         until(() -> evening.view().arrival().looked() && evening.view().doing().isEmpty());
     }
@@ -84,18 +77,8 @@ class EveningPaneTest {
         Waits.until(happened, () -> evening.view().toString());
     }
 
-    private static <T> T asked(Supplier<T> made) {
-        List<T> result = new ArrayList<>();
-        try {
-            SwingUtilities.invokeAndWait(() -> result.add(made.get()));
-        } catch (InterruptedException | InvocationTargetException e) {
-            throw new IllegalStateException(e);
-        }
-        return result.get(0);
-    }
-
     private void key(String stroke) {
-        asked(() -> {
+        Fingers.asked(() -> {
             pane.refresh();
             Object name = pane.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(KeyStroke.getKeyStroke(stroke));
             assertTrue(name != null, () -> "no key " + stroke);
@@ -105,19 +88,19 @@ class EveningPaneTest {
     }
 
     private boolean has(String stroke) {
-        return asked(() -> {
+        return Fingers.asked(() -> {
             pane.refresh();
             return pane.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(KeyStroke.getKeyStroke(stroke)) != null;
         });
     }
 
     private BufferedImage drawn(String name, boolean dark) throws IOException {
-        BufferedImage image = asked(() -> {
+        BufferedImage image = Fingers.asked(() -> {
             pane.setSize(WIDTH_PX, HEIGHT_PX);
             pane.refresh();
             // twice: what wraps knows its width after the first
-            layOut(pane);
-            layOut(pane);
+            Panes.layOut(pane);
+            Panes.layOut(pane);
             BufferedImage made = new BufferedImage(WIDTH_PX, HEIGHT_PX, BufferedImage.TYPE_INT_RGB);
             Graphics2D pen = made.createGraphics();
             pane.paint(pen);
@@ -137,28 +120,6 @@ class EveningPaneTest {
         }
         assertTrue(colours.size() > LEAST_COLOURS, () -> name + ": " + colours.size() + " colours");
         return image;
-    }
-
-    private static void layOut(Component component) {
-        component.doLayout();
-        if (component instanceof Container container) {
-            for (Component child : container.getComponents()) {
-                layOut(child);
-            }
-        }
-    }
-
-    private static <T> List<T> all(Container container, Class<T> kind) {
-        List<T> found = new ArrayList<>();
-        for (Component child : container.getComponents()) {
-            if (kind.isInstance(child)) {
-                found.add(kind.cast(child));
-            }
-            if (child instanceof Container inner) {
-                found.addAll(all(inner, kind));
-            }
-        }
-        return found;
     }
 
     private static double filled(EveningView now) {
@@ -186,9 +147,9 @@ class EveningPaneTest {
             key("F9");
         }
         drawn("1-arrive-choosing", dark);
-        asked(() -> {
+        Fingers.asked(() -> {
             pane.refresh();
-            JTable table = all(pane, JTable.class).get(0);
+            JTable table = Panes.all(pane, JTable.class).get(0);
             int row = 0;
             while (!table.getValueAt(row, 0).equals("sim:hall")) {
                 row++;
@@ -213,7 +174,7 @@ class EveningPaneTest {
                 .findFirst()
                 .orElseThrow();
         EveningPane live = pane;
-        pane = asked(
+        pane = Fingers.asked(
                 () -> new EveningPane(() -> Pages.screen(held, guide.screen().showing()), wish -> {}));
         drawn("3-room-holding", dark);
         pane = live;
@@ -241,7 +202,7 @@ class EveningPaneTest {
         key("F11");
         drawn("6-stage", dark);
         key("F11");
-        asked(() -> {
+        Fingers.asked(() -> {
             guide.fulfil(Wish.Plain.CLOSE);
             return true;
         });
@@ -264,11 +225,11 @@ class EveningPaneTest {
         int count = 0;
         for (Station station : Station.values()) {
             guide.fulfil(new Wish.Go(station));
-            asked(() -> {
+            Fingers.asked(() -> {
                 pane.refresh();
                 return true;
             });
-            for (AbstractButton button : all(pane, AbstractButton.class)) {
+            for (AbstractButton button : Panes.all(pane, AbstractButton.class)) {
                 if (button.getClass().getName().startsWith("handspan")
                         || !String.valueOf(button.getText()).isEmpty()) {
                     assertFalse(
@@ -286,11 +247,11 @@ class EveningPaneTest {
     void noLettersAreSmall() {
         for (Station station : Station.values()) {
             guide.fulfil(new Wish.Go(station));
-            asked(() -> {
+            Fingers.asked(() -> {
                 pane.refresh();
                 return true;
             });
-            for (JComponent component : all(pane, JComponent.class)) {
+            for (JComponent component : Panes.all(pane, JComponent.class)) {
                 if (component.getFont() != null && component.isVisible()) {
                     assertTrue(
                             component.getFont().getSize2D() >= 11,

@@ -25,7 +25,6 @@ import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
 import java.awt.AWTException;
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Frame;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
@@ -169,7 +168,7 @@ class EveningWindowTest {
         List<T> found = new ArrayList<>();
         until(() -> {
             found.clear();
-            found.addAll(Fingers.asked(() -> all(pane(), kind).stream()
+            found.addAll(Fingers.asked(() -> Panes.all(pane(), kind).stream()
                     .filter(one -> one.isShowing() && wanted.test(one))
                     .toList()));
             return !found.isEmpty();
@@ -177,19 +176,6 @@ class EveningWindowTest {
         // a page that has just come is laid out by then
         fingers.settle();
         return found.get(0);
-    }
-
-    private static <T> List<T> all(Container container, Class<T> kind) {
-        List<T> found = new ArrayList<>();
-        for (Component child : container.getComponents()) {
-            if (kind.isInstance(child)) {
-                found.add(kind.cast(child));
-            }
-            if (child instanceof Container inner) {
-                found.addAll(all(inner, kind));
-            }
-        }
-        return found;
     }
 
     private void button(String words) {
@@ -489,7 +475,8 @@ class EveningWindowTest {
             assertTrue(isMuted(), name);
         }
         // every button that the keyboard comes by, from the first to well after the last
-        int buttons = Fingers.asked(() -> all(pane(), AbstractButton.class).size());
+        int buttons =
+                Fingers.asked(() -> Panes.all(pane(), AbstractButton.class).size());
         for (int i = 0; i < buttons + 3; i++) {
             fingers.press("TAB");
             fingers.press("SPACE");
@@ -500,7 +487,7 @@ class EveningWindowTest {
         key("alt 3");
         until(() -> isBound("ctrl ENTER"));
         fingers.pressTwice("ctrl ENTER");
-        until(() -> Fingers.asked(() -> all(pane(), StagePane.class).size()) == 1);
+        until(() -> Fingers.asked(() -> Panes.all(pane(), StagePane.class).size()) == 1);
         assertTrue(view().sounding().setting().map(PlayDesk.Setting::muted).orElse(true));
         assertTrue(patch.all().stream().noneMatch(EveningWindowTest::sounds), "it sounded");
         close();

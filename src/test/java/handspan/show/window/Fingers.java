@@ -168,6 +168,9 @@ final class Fingers implements AutoCloseable {
 
     /** Asks the event thread. */
     static <T> T asked(Supplier<T> made) {
+        if (EventQueue.isDispatchThread()) {
+            return made.get();
+        }
         Object[] result = new Object[1];
         try {
             EventQueue.invokeAndWait(() -> result[0] = made.get());

@@ -174,31 +174,9 @@ class PagesFitTest {
         pane.setSize(widthPx, heightPx);
         // what wraps knows its width after the first, and what is scrolled its height after the second
         for (int i = 0; i < 4; i++) {
-            layOut(pane);
+            Panes.layOut(pane);
         }
         return pane;
-    }
-
-    private static void layOut(Component component) {
-        component.doLayout();
-        if (component instanceof Container container) {
-            for (Component child : container.getComponents()) {
-                layOut(child);
-            }
-        }
-    }
-
-    private static <T> List<T> all(Container container, Class<T> kind) {
-        List<T> found = new ArrayList<>();
-        for (Component child : container.getComponents()) {
-            if (kind.isInstance(child)) {
-                found.add(kind.cast(child));
-            }
-            if (child instanceof Container inner) {
-                found.addAll(all(inner, kind));
-            }
-        }
-        return found;
     }
 
     private static BufferedImage drawn(EveningPane pane) {
@@ -244,7 +222,7 @@ class PagesFitTest {
     }
 
     private static void fits(EveningPane pane, String name, int percent) {
-        PagePane page = all(pane, PagePane.class).get(0);
+        PagePane page = Panes.all(pane, PagePane.class).get(0);
         Container port = page.getParent();
         assertEquals(port.getWidth(), page.getWidth(), name);
         boolean scrolled = page.getHeight() > port.getHeight();
@@ -258,7 +236,7 @@ class PagesFitTest {
                     foot <= page.getHeight(),
                     () -> name + ": " + child.getClass() + " ends at " + foot + " of " + page.getHeight());
         }
-        for (JComponent component : all(pane, JComponent.class)) {
+        for (JComponent component : Panes.all(pane, JComponent.class)) {
             if (isSeen(component, pane) && (isDrawn(component) || component instanceof JLabel)) {
                 for (LetterNet.Written written : letters(component)) {
                     within(written, component, name, percent);
@@ -311,18 +289,18 @@ class PagesFitTest {
         Fingers.asked(() -> {
             WindowScale.use(200);
             EveningPane pane = pane(Objects.requireNonNull(SCREENS.get("4-notes")), 900, 640);
-            PagePane page = all(pane, PagePane.class).get(0);
+            PagePane page = Panes.all(pane, PagePane.class).get(0);
             assertTrue(page.getHeight() > page.getParent().getHeight());
             pane.getActionMap().get("PAGE_DOWN").actionPerformed(new java.awt.event.ActionEvent(pane, 0, ""));
-            layOut(pane);
+            Panes.layOut(pane);
             assertTrue(page.getY() < 0, page.getBounds()::toString);
             pane.getActionMap().get("PAGE_UP").actionPerformed(new java.awt.event.ActionEvent(pane, 0, ""));
-            layOut(pane);
+            Panes.layOut(pane);
             assertEquals(new Point(0, 0), page.getLocation());
-            JTextField last =
-                    all(page, JTextField.class).get(all(page, JTextField.class).size() - 1);
+            JTextField last = Panes.all(page, JTextField.class)
+                    .get(Panes.all(page, JTextField.class).size() - 1);
             ((JComponent) last.getParent()).scrollRectToVisible(last.getBounds());
-            layOut(pane);
+            Panes.layOut(pane);
             int y = SwingUtilities.convertPoint(last, 0, 0, page.getParent()).y;
             assertTrue(y >= 0 && y + last.getHeight() <= page.getParent().getHeight());
             return true;
@@ -343,7 +321,7 @@ class PagesFitTest {
                 assertTrue(some.sizePx() >= ELEVEN_POINTS_PX, () -> one.getKey() + ": " + some);
             }
             letters += written.size();
-            for (JComponent component : all(pane, JComponent.class)) {
+            for (JComponent component : Panes.all(pane, JComponent.class)) {
                 boolean hasLetters = component instanceof AbstractButton
                         || component instanceof JLabel
                         || component instanceof JTextField

@@ -19,8 +19,6 @@ import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.EveningView;
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
@@ -28,14 +26,13 @@ import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Makes the pictures of the window that the README shows, of a simulated instrument in an invented venue: {@code mvn
- * test -Dtest=ReadmePicturesTest -Dhandspan.pictures=src/docs}.
+ * Makes the pictures of the window that the README shows, of a simulated instrument in an invented venue, in
+ * target/pictures/readme; those of the README by {@code mvn test -Dtest=ReadmePicturesTest
+ * -Dhandspan.pictures=src/docs}.
  */
-@EnabledIfSystemProperty(named = "handspan.pictures", matches = ".+")
 class ReadmePicturesTest {
     private static final String ROOM = "saltmill-hall";
     private static final int WIDTH_PX = 1200;
@@ -116,7 +113,8 @@ class ReadmePicturesTest {
         // charts that take time come with a later look
         until(() -> Fingers.asked(pane::isIdle));
         BufferedImage image = Fingers.asked(() -> drawn(pane));
-        Path file = Path.of(System.getProperty("handspan.pictures"), name + ".png");
+        Path file = Path.of(System.getProperty("handspan.pictures", "target/pictures/readme"), name + ".png");
+        Files.createDirectories(file.getParent());
         ImageIO.write(image, "png", file.toFile());
         assertTrue(Files.size(file) < MOST_BYTES, () -> file + " is too large");
     }
@@ -125,21 +123,12 @@ class ReadmePicturesTest {
         pane.setSize(WIDTH_PX, HEIGHT_PX);
         pane.refresh();
         for (int i = 0; i < 4; i++) {
-            layOut(pane);
+            Panes.layOut(pane);
         }
         BufferedImage image = new BufferedImage(WIDTH_PX, HEIGHT_PX, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
         pane.paint(pen);
         pen.dispose();
         return image;
-    }
-
-    private static void layOut(Component component) {
-        component.doLayout();
-        if (component instanceof Container container) {
-            for (Component child : container.getComponents()) {
-                layOut(child);
-            }
-        }
     }
 }

@@ -23,19 +23,16 @@ import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -62,7 +59,7 @@ class RoomPagesTest {
         evening = new Evening(
                 new ProfileFolder(folder), SessionLog.of("window"), Cues.silent(), SourceOptions.USUAL.fast());
         guide = new Guide(evening, Showing.first(true));
-        pane = asked(() -> new EveningPane(guide));
+        pane = Fingers.asked(() -> new EveningPane(guide));
         guide.begin();
         until(() -> evening.view().keeping().kept().size() == 2);
     }
@@ -76,18 +73,8 @@ class RoomPagesTest {
         Waits.until(happened, () -> evening.view().toString());
     }
 
-    private static <T> T asked(Supplier<T> made) {
-        List<T> result = new ArrayList<>();
-        try {
-            SwingUtilities.invokeAndWait(() -> result.add(made.get()));
-        } catch (InterruptedException | InvocationTargetException e) {
-            throw new IllegalStateException(e);
-        }
-        return result.get(0);
-    }
-
     private void key(String stroke) {
-        asked(() -> {
+        Fingers.asked(() -> {
             pane.refresh();
             Object name = pane.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(KeyStroke.getKeyStroke(stroke));
             assertTrue(name != null, () -> "no key " + stroke);
@@ -98,7 +85,7 @@ class RoomPagesTest {
 
     /** Presses Enter on a row of the page's table. */
     private void enter(String cell) {
-        asked(() -> {
+        Fingers.asked(() -> {
             pane.refresh();
             JTable table = tables(pane).get(0);
             int row = 0;
@@ -126,12 +113,12 @@ class RoomPagesTest {
     private void drawn(String name, boolean dark) throws IOException {
         for (int width : new int[] {1280, 900}) {
             int height = width == 1280 ? 800 : 640;
-            BufferedImage image = asked(() -> {
+            BufferedImage image = Fingers.asked(() -> {
                 pane.setSize(width, height);
                 pane.refresh();
                 // twice: what wraps knows its width after the first
-                layOut(pane);
-                layOut(pane);
+                Panes.layOut(pane);
+                Panes.layOut(pane);
                 BufferedImage made = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
                 Graphics2D pen = made.createGraphics();
                 pane.paint(pen);
@@ -141,15 +128,6 @@ class RoomPagesTest {
             Files.createDirectories(PICTURES);
             String file = name + (width == 1280 ? "" : "-small") + (dark ? "-dark" : "-light") + ".png";
             ImageIO.write(image, "png", PICTURES.resolve(file).toFile());
-        }
-    }
-
-    private static void layOut(Component component) {
-        component.doLayout();
-        if (component instanceof Container container) {
-            for (Component child : container.getComponents()) {
-                layOut(child);
-            }
         }
     }
 
@@ -227,7 +205,7 @@ class RoomPagesTest {
         drawn("r8-room-made", dark);
         EveningView held = RehearsedHolds.views().get(RehearsedHolds.views().size() * 3 / 4);
         EveningPane live = pane;
-        pane = asked(() ->
+        pane = Fingers.asked(() ->
                 new EveningPane(() -> Pages.screen(held, Showing.first(dark).at(Station.ROOM)), wish -> {}));
         drawn("r9-room-holding", dark);
         pane = live;

@@ -15,8 +15,6 @@ import handspan.wiring.SessionLog;
 import handspan.wiring.SourceOptions;
 import handspan.wiring.evening.Evening;
 import handspan.wiring.evening.Taking;
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
@@ -102,23 +100,14 @@ class TakePagesTest {
                 pane.setSize(WIDTH_PX, HEIGHT_PX);
                 pane.refresh();
                 // twice: what wraps knows its width after the first
-                layOut(pane);
-                layOut(pane);
+                Panes.layOut(pane);
+                Panes.layOut(pane);
                 Graphics2D pen = made.createGraphics();
                 pane.paint(pen);
                 pen.dispose();
             });
             ImageIO.write(made, "png", PICTURES.resolve(name + theme + ".png").toFile());
             key("F9");
-        }
-    }
-
-    private static void layOut(Component component) {
-        component.doLayout();
-        if (component instanceof Container container) {
-            for (Component child : container.getComponents()) {
-                layOut(child);
-            }
         }
     }
 
