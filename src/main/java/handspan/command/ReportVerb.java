@@ -37,7 +37,7 @@ final class ReportVerb extends Verb {
     List<String> takes = List.of();
 
     @Mixin
-    ReportRooms room = new ReportRooms();
+    SeveralRooms room = new SeveralRooms();
 
     @Option(
             names = "--rate",
@@ -80,16 +80,16 @@ final class ReportVerb extends Verb {
         }
         Paper sheet = UsageException.reading(() -> Paper.parse(paper));
         ReportFile file = UsageException.reading(() -> ReportFile.of(out));
-        RoomProfile profile = room.load();
+        RoomProfile profile = room.first();
         String name = tuningName;
         Tuning tuning = name == null ? profile.tunings().get(0) : UsageException.reading(() -> profile.tuning(name));
         RoomReport report = RoomReport.of(profile, tuning, LocalDate.now(ZoneId.systemDefault()));
         int pages = file.write(report, sheet);
         boolean paged = file.format() == ReportFile.Format.PDF;
-        talk.say("report of room '" + room.first() + "', tuning '" + tuning.name() + "', in " + out
+        talk.say("report of room '" + profile.room().name() + "', tuning '" + tuning.name() + "', in " + out
                 + (paged ? ": " + pages + " pages " + sheet.title() : ""));
         ObjectNode result = Talk.node();
-        result.put("room", room.first());
+        result.put("room", profile.room().name());
         result.put("tuning", tuning.name());
         result.put("file", out.toString());
         result.put("format", file.format().word());

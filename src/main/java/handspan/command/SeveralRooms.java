@@ -16,7 +16,7 @@ final class SeveralRooms {
             names = "--room",
             paramLabel = "NAME",
             required = true,
-            description = "the room; several times for several instruments")
+            description = "the room; several times for several instruments, or to hear a recording in two")
     List<String> rooms = List.of();
 
     @Option(

@@ -43,7 +43,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheet where it goes
  */
 record TakeReport(
-        List<String> takes, ReportRooms rooms, @Nullable String tuningName, SourceOptions options, Sheet sheet) {
+        List<String> takes, SeveralRooms rooms, @Nullable String tuningName, SourceOptions options, Sheet sheet) {
     private static final int COLUMNS = 100;
     private static final String PNG = ".png";
 
@@ -117,7 +117,7 @@ record TakeReport(
     }
 
     private Side side(String take, String room) throws UsageException, LinkException, IOException, ProfileException {
-        RoomProfile profile = rooms.load(room);
+        RoomProfile profile = rooms.folder().load(room);
         String name = tuningName;
         Tuning tuning = name == null ? profile.tunings().get(0) : UsageException.reading(() -> profile.tuning(name));
         Optional<String> refusal = StepsBudget.refusal(profile.room(), tuning);

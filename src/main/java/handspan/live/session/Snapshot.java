@@ -45,40 +45,4 @@ public record Snapshot(
         List<TargetStatus> targets,
         List<Event> events,
         boolean done,
-        Recent<LineSeen> seen) {
-    /** A snapshot without what only charts look at. */
-    public Snapshot(
-            long timeNanos,
-            LinkState link,
-            String linkReason,
-            Optional<LineShape> shape,
-            long lines,
-            long readings,
-            long bytes,
-            Map<Rejection, Long> rejections,
-            LineNews text,
-            String question,
-            Arrivals arrivals,
-            ActivityView activity,
-            List<TargetStatus> targets,
-            List<Event> events,
-            boolean done) {
-        this(
-                timeNanos,
-                link,
-                linkReason,
-                shape,
-                lines,
-                readings,
-                bytes,
-                rejections,
-                text,
-                question,
-                arrivals,
-                activity,
-                targets,
-                events,
-                done,
-                Recent.none());
-    }
-}
+        Recent<LineSeen> seen) {}
