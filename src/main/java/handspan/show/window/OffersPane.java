@@ -10,8 +10,13 @@ import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.ButtonModel;
 import javax.swing.JButton;
+import javax.swing.event.ChangeEvent;
+import javax.swing.event.ChangeListener;
 import org.jspecify.annotations.Nullable;
 
 /** What can be done now: buttons that show their keys. */
@@ -57,8 +62,10 @@ final class OffersPane extends FlowingPane implements BlockPane {
     private JButton button(int index) {
         JButton button = new JButton();
         button.setMargin(new Insets(looks.px(4), looks.px(12), looks.px(4), looks.px(12)));
-        button.addActionListener(
-                event -> wishes.accept(shown.offers().get(index).wish()));
+        Press press =
+                new Press(button.getModel(), () -> shown.offers().get(index).wish());
+        button.getModel().addChangeListener(press);
+        button.addActionListener(event -> press.meant().ifPresent(wishes));
         add(button);
         return button;
     }
@@ -120,11 +127,37 @@ final class OffersPane extends FlowingPane implements BlockPane {
         // the keyboard must not wait on what makes sound: a blank would press it
         boolean sounds = offer.weight() == Offer.Weight.SOUND;
         button.setFocusable(!sounds);
-        // and the second of two clicks was meant for what stood here before
+        // and the second of two clicks was meant for what stood here before; see also Press
         button.setMultiClickThreshhold(sounds ? DOUBLE_CLICK_MS : 0);
         button.setToolTipText(
                 offer.isPossible() ? offer.tip() + "  " + offer.keyWords() : offer.words() + ": " + offer.whyNot());
         button.getAccessibleContext().setAccessibleName(offer.words());
         button.getAccessibleContext().setAccessibleDescription(offer.isPossible() ? offer.tip() : offer.whyNot());
+    }
+
+    /** What a button offered when it went down: it may offer something else by the time it comes up. */
+    private static final class Press implements ChangeListener {
+        private final ButtonModel model;
+        private final Supplier<Wish> offered;
+        private @Nullable Wish whenDown;
+
+        Press(ButtonModel model, Supplier<Wish> offered) {
+            this.model = model;
+            this.offered = offered;
+        }
+
+        @Override
+        public void stateChanged(ChangeEvent event) {
+            if (!model.isPressed()) {
+                whenDown = null;
+            } else if (whenDown == null) {
+                whenDown = offered.get();
+            }
+        }
+
+        /** What is still offered of what was pressed. */
+        Optional<Wish> meant() {
+            return Optional.ofNullable(whenDown).filter(offered.get()::equals);
+        }
     }
 }

@@ -103,7 +103,7 @@ final class TablePane extends JPanel implements BlockPane, Column.Growing {
         }
         boolean heads = !next.heads().equals(shown.heads());
         boolean rows = next.rows().size() != shown.rows().size();
-        int selected = Math.max(0, table.getSelectedRow());
+        int selected = stillSelected(next);
         shown = next;
         if (heads) {
             model.fireTableStructureChanged();
@@ -121,11 +121,24 @@ final class TablePane extends JPanel implements BlockPane, Column.Growing {
         }
         boolean choosing = next.rows().stream().anyMatch(row -> row.wish().isPresent());
         if (choosing && !next.rows().isEmpty()) {
-            int row = Math.min(selected, next.rows().size() - 1);
-            table.setRowSelectionInterval(row, row);
+            table.setRowSelectionInterval(selected, selected);
         }
         table.setFocusable(choosing || next.rows().size() > MOST_ROWS);
         table.getAccessibleContext().setAccessibleName(next.name());
+    }
+
+    /** Where the row is that was selected: others may have come above it. */
+    private int stillSelected(Block.Table next) {
+        int row = Math.max(0, table.getSelectedRow());
+        if (row >= shown.rows().size()) {
+            return 0;
+        }
+        String name = shown.rows().get(row).cells().get(0);
+        List<String> names = next.rows().stream().map(one -> one.cells().get(0)).toList();
+        if (row < names.size() && names.get(row).equals(name)) {
+            return row;
+        }
+        return names.contains(name) ? names.indexOf(name) : Math.min(row, Math.max(0, names.size() - 1));
     }
 
     /** Width of the longest cell of each column, now or before, px. */
