@@ -76,7 +76,10 @@ final class CalibrateVerb extends Verb {
             description = "gives up after this long" + " (${DEFAULT-VALUE})")
     double timeoutSeconds;
 
-    @Option(names = "--record", paramLabel = "FILE", description = "records the calibration as a take")
+    @Option(
+            names = "--record",
+            paramLabel = "FILE",
+            description = "records the calibration as a take; one that is there is moved first")
     @Nullable
     Path record;
 
@@ -147,7 +150,7 @@ final class CalibrateVerb extends Verb {
     private Optional<Outcome> calibrated(Talk talk, HoldRules rules)
             throws UsageException, LinkException, IOException, ProfileException {
         Air air = source.air();
-        try (Recording recording = openRecording();
+        try (Recording recording = openRecording(talk);
                 RecordingTalk taken = new RecordingTalk(talk, recording, "calibrating");
                 Known known = Known.open(source, talk, true, recording);
                 Keys keys = new Keys(talk, parent().in())) {
@@ -169,7 +172,7 @@ final class CalibrateVerb extends Verb {
             throw new UsageException(newer.get());
         }
         CalibrationPlan plan = places.reaching(UsageException.reading(() -> Refit.plan(kept, lightOnly)));
-        try (Recording recording = openRecording();
+        try (Recording recording = openRecording(talk);
                 RecordingTalk taken = new RecordingTalk(talk, recording, "calibrating");
                 Known known = Known.open(source, kept.instrument(), talk, recording);
                 Keys keys = new Keys(talk, parent().in())) {
@@ -205,11 +208,11 @@ final class CalibrateVerb extends Verb {
         return outcome;
     }
 
-    private @Nullable Recording openRecording() throws IOException {
+    private @Nullable Recording openRecording(Talk talk) throws IOException {
         Path file = record;
         if (file == null) {
             return null;
         }
-        return Takes.into(file, source);
+        return Takes.into(file, source, talk);
     }
 }

@@ -39,7 +39,10 @@ final class PlayArguments {
     @Nullable
     Double framesPerS;
 
-    @Option(names = "--record", paramLabel = "FILE", description = "record what comes as a take")
+    @Option(
+            names = "--record",
+            paramLabel = "FILE",
+            description = "record what comes as a take; one that is there is moved first")
     @Nullable
     Path record;
 

@@ -110,7 +110,7 @@ final class PlayVerb extends Verb {
         SourceOptions options = source.options(true, profile.room().instrument());
         Path file = how.record;
         try (WaysOut out = outs.open(talk, source.source(), profile, options, file);
-                Recording recording = file == null ? null : Takes.into(file, source);
+                Recording recording = file == null ? null : Takes.into(file, source, talk);
                 Rig rig = talk.log()
                         .following(
                                 Rigs.open(

@@ -23,7 +23,11 @@ final class RecordVerb extends Verb {
     @Mixin
     SourceArguments source = new OneSource();
 
-    @Option(names = "--out", paramLabel = "FILE", required = true, description = "the take")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            required = true,
+            description = "the take; one that is there is moved to a name of its own first")
     Path out = Path.of("");
 
     @Option(names = "--seconds", paramLabel = "S", description = "how long (default: until it is stopped)")
@@ -34,7 +38,7 @@ final class RecordVerb extends Verb {
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
         source.told();
         Snapshot last;
-        Recording tap = Takes.into(out, source);
+        Recording tap = Takes.into(out, source, talk);
         try (Recording recording = tap;
                 Rig rig = talk.log()
                         .following(
@@ -59,6 +63,7 @@ final class RecordVerb extends Verb {
         talk.say(Figures.count(tap.lines()) + " lines in " + out + (tap.lost() > 0 ? ", " + tap.lost() + " lost" : ""));
         ObjectNode result = Talk.node();
         result.put("file", out.toString());
+        result.put("setAside", tap.setAside().map(Path::toString).orElse(""));
         result.put("lines", tap.lines());
         result.put("readings", last.readings());
         result.put("lost", tap.lost());

@@ -9,8 +9,16 @@ import java.nio.file.Path;
 final class Takes {
     private Takes() {}
 
-    static Recording into(Path file, SourceArguments source) throws IOException {
-        return Recording.into(file, now(), source.name(), source.source(), source.baud());
+    static Recording into(Path file, SourceArguments source, Talk talk) throws IOException {
+        return told(Recording.into(file, now(), source.name(), source.source(), source.baud()), talk);
+    }
+
+    /** Says where a take is that was there before. */
+    static Recording told(Recording recording, Talk talk) {
+        recording
+                .setAside()
+                .ifPresent(other -> talk.say(recording.file() + " was there already: that take is now " + other));
+        return recording;
     }
 
     /** The moment as ISO 8601 text. */

@@ -11,6 +11,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** A take being recorded, to be plugged into a rig. */
 public final class Recording implements AutoCloseable {
@@ -18,17 +19,21 @@ public final class Recording implements AutoCloseable {
     public static final String SUFFIX = ".take";
 
     private static final int MOST_OF_A_MOMENT = 100;
+    private static final int MOST_OF_A_NAME = 1000;
 
     private final Path file;
     private final RecordingTap tap;
+    private final Optional<Path> setAside;
 
-    private Recording(Path file, RecordingTap tap) {
+    private Recording(Path file, RecordingTap tap, Optional<Path> setAside) {
         this.file = file;
         this.tap = tap;
+        this.setAside = setAside;
     }
 
     /**
-     * Starts a take.
+     * Starts a take. One that is there already can't be had again: it is moved to a name of its own, see
+     * {@link #setAside}.
      *
      * @param file of it; its folder is made where it is missing
      * @param startedAt ISO 8601 text
@@ -42,8 +47,31 @@ public final class Recording implements AutoCloseable {
         if (folder != null) {
             Files.createDirectories(folder);
         }
+        Optional<Path> before = moved(file);
         TakeHeader header = new TakeHeader(startedAt, instrument, source.text(), baud, List.of());
-        return new Recording(file, new RecordingTap(TakeWriter.into(file, header)));
+        return new Recording(file, new RecordingTap(TakeWriter.into(file, header)), before);
+    }
+
+    /** Moves what is there to {@code NAME-2.take}, or the next number that is free; a device or a pipe stays. */
+    private static Optional<Path> moved(Path file) throws IOException {
+        if (!Files.isRegularFile(file) || Files.size(file) == 0) {
+            return Optional.empty();
+        }
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        String stem = dot > 0 ? name.substring(0, dot) : name;
+        String ending = dot > 0 ? name.substring(dot) : "";
+        for (int number = 2; ; number++) {
+            Path other = file.resolveSibling(stem + "-" + number + ending);
+            try {
+                return Optional.of(Files.move(file, other));
+            } catch (FileAlreadyExistsException e) {
+                if (number >= MOST_OF_A_NAME) {
+                    throw new IOException(
+                            file + " is there, and so are " + MOST_OF_A_NAME + " earlier ones: name another file", e);
+                }
+            }
+        }
     }
 
     /**
@@ -76,6 +104,11 @@ public final class Recording implements AutoCloseable {
     /** Where it is written. */
     public Path file() {
         return file;
+    }
+
+    /** Where the take is now that was in the file before; empty where there was none. */
+    public Optional<Path> setAside() {
+        return setAside;
     }
 
     LineTap tap() {
