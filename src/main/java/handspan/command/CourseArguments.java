@@ -1,28 +1,13 @@
 package handspan.command;
 
 import handspan.music.practice.Asking;
-import handspan.music.practice.Course;
-import handspan.music.practice.WeakNotes;
-import handspan.music.tuning.NoteName;
-import handspan.music.tuning.ScaleLadder;
-import handspan.music.tuning.Tuning;
-import handspan.profile.Player;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import handspan.music.practice.CourseWish;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
 /** Which notes are asked for, and how. */
 final class CourseArguments {
-    private static final Pattern COUNT = Pattern.compile("\\d{1,6}");
-
-    /** A named note is one of the tuning within a quarter tone. */
-    private static final double SAME_NOTE_KEYS = 0.5;
-
     @Option(
             names = "--notes",
             paramLabel = "N|NOTE,...",
@@ -63,41 +48,13 @@ final class CourseArguments {
         }
     }
 
+    /** What is wanted, as a whole. */
+    CourseWish wish() {
+        return new CourseWish(notes, asking, !noHelp);
+    }
+
     /** Whether the way to the note is shown. */
     boolean helps() {
-        return !noHelp && asking.shows();
-    }
-
-    /**
-     * The course that was asked for.
-     *
-     * @param player whose weak notes come more often
-     * @param seed of a course that is drawn
-     */
-    Course course(Tuning tuning, String room, Player player, long seed) throws UsageException {
-        if (COUNT.matcher(notes).matches()) {
-            List<Double> weights = WeakNotes.weights(tuning, room, player.runs());
-            return UsageException.reading(
-                    () -> Course.through(tuning.ladder(), Integer.parseInt(notes), weights, seed));
-        }
-        List<Integer> named = new ArrayList<>();
-        for (String name : notes.split(",", -1)) {
-            named.add(UsageException.reading(() -> note(tuning, name.strip())));
-        }
-        return UsageException.reading(() -> new Course(named));
-    }
-
-    private static int note(Tuning tuning, String name) {
-        int key = NoteName.parse(name);
-        ScaleLadder ladder = tuning.ladder();
-        return IntStream.range(0, ladder.size())
-                .filter(note -> Math.abs(ladder.key(note) + tuning.shiftKeys() - key) < SAME_NOTE_KEYS)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("note " + name + " is not in tuning '" + tuning.name()
-                        + "' ("
-                        + IntStream.range(0, ladder.size())
-                                .mapToObj(note -> tuning.noteName(ladder, note))
-                                .collect(Collectors.joining(" "))
-                        + ")"));
+        return wish().helps();
     }
 }

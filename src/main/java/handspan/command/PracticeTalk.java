@@ -5,7 +5,7 @@ import handspan.live.session.Event;
 import handspan.live.session.Snapshot;
 import handspan.music.practice.Attempt;
 import handspan.music.practice.Course;
-import handspan.music.practice.Stop;
+import handspan.music.practice.PracticeInWords;
 import handspan.music.practice.WantedNote;
 import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
@@ -18,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** Asks the player for notes, helps on the way to them, and says what became of them. */
 final class PracticeTalk {
     private static final long HELP_NANOS = Nanos.PER_SECOND;
-
-    /** Nearer than this there is no way to show, mm: about what a held hand wanders. */
-    private static final double THERE_MM = 3;
 
     private final Talk talk;
     private final CourseArguments wishes;
@@ -116,23 +113,11 @@ final class PracticeTalk {
             fields.put("seconds", stop.seconds());
         });
         fields.put("reason", answered.reason());
-        String name = attempt.wanted().name();
-        talk.say((attempt.isHit() ? "   found " : "   missed ") + name + ": "
-                + attempt.stop()
-                        .map(PracticeTalk::words)
-                        .orElse("no rest within " + Figures.text(wishes.noteSeconds, 0) + " s (" + answered.reason()
-                                + ")"));
+        talk.say("   "
+                + PracticeInWords.of(
+                        attempt,
+                        "no rest within " + Figures.text(wishes.noteSeconds, 0) + " s (" + answered.reason() + ")"));
         talk.event(attempt.isHit() ? "found" : "missed", fields);
-    }
-
-    private static String words(Stop stop) {
-        return off(stop.offCents(), "cents", "high", "low") + ", " + off(stop.offMm(), "mm", "too far", "too near")
-                + ", " + Figures.text(stop.seconds(), 1) + " s";
-    }
-
-    private static String off(double value, String unit, String above, String below) {
-        String figure = Figures.text(Math.abs(value), 0);
-        return figure + " " + unit + (figure.equals("0") ? "" : " " + (value > 0 ? above : below));
     }
 
     /** Once a second: how far the note is, and which way. */
@@ -161,11 +146,10 @@ final class PracticeTalk {
     }
 
     private static String way(double wayMm, double wayCents) {
-        if (Math.abs(wayMm) < THERE_MM) {
-            return "there: hold still";
-        }
-        return Figures.text(Math.abs(wayMm), 0) + " mm " + (wayMm > 0 ? "further away" : "nearer") + " ("
-                + Figures.text(Math.abs(wayCents), 0) + " cents " + (wayCents > 0 ? "higher" : "lower") + ")";
+        return PracticeInWords.isThere(wayMm)
+                ? "there: hold still"
+                : PracticeInWords.way(wayMm) + " (" + Figures.text(Math.abs(wayCents), 0) + " cents "
+                        + (wayCents > 0 ? "higher" : "lower") + ")";
     }
 
     private static Map<String, Object> fields(WantedNote note) {

@@ -4,8 +4,8 @@ import handspan.live.path.PathSettings;
 import handspan.live.session.Command.Play;
 import handspan.live.session.Command.Practise;
 import handspan.live.session.LinkException;
-import handspan.music.practice.Attempt;
 import handspan.music.practice.Course;
+import handspan.music.practice.PracticeRun;
 import handspan.music.tuning.Tuning;
 import handspan.profile.Player;
 import handspan.profile.PlayerFolder;
@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
             "Cents are those of your hand; what snapping makes of them is left out.",
             "While it runs, type a key and Enter: m (or Enter alone) mutes and opens the instrument, r sounds the note"
                     + " again (--ask sound or both), q ends the run.",
-            "Ctrl-C fades as ever, and keeps nothing of the run.",
+            "Ctrl-C fades as ever; what was found so far is kept under --player, the aim is not.",
             "Without an instrument: 'handspan practice sim:hall --room saltmill-hall'.",
             "Caution: start with the monitors low; the level ceiling protects ears. This is no safety device."
         })
@@ -90,11 +90,12 @@ final class PracticeVerb extends Verb {
             throw new UsageException(refusal.get());
         }
         Player known = playerName == null ? null : new PlayerFolder(room.folder()).load(playerName);
-        Player player = known == null ? new Player("", List.of()) : known;
-        Course course = wishes.course(tuning, profile.room().name(), player, courseSeed(player));
-        PathSettings settings = PathSettings.USUAL.muted(!go);
-        Practise practise = UsageException.reading(
-                () -> new Practise(new Play(profile, tuning, settings), course, wishes.noteSeconds));
+        List<PracticeRun> runs = known == null ? List.of() : known.runs();
+        Course course = UsageException.reading(
+                () -> wishes.wish().course(tuning, profile.room().name(), runs, courseSeed(runs.size())));
+        Play play = new Play(profile, tuning, PathSettings.USUAL.muted(!go));
+        Practise practise = UsageException.reading(() -> new Practise(play, course, wishes.noteSeconds));
+        PracticeEnd end = new PracticeEnd(talk, room.folder(), play, wishes.wish(), saveAim, known);
         SourceOptions options = source.options(true, profile.room().instrument());
         PracticeTalk.Deafness deafness = new PracticeTalk.Deafness();
         try (WaysOut out = outs.open(talk, source.source(), profile, options, null);
@@ -119,15 +120,15 @@ final class PracticeVerb extends Verb {
                     + (go ? "" : "; the instrument is muted, press Enter to hear it"));
             PracticeSession session = new PracticeSession(rig, words, new PlayTalk(talk, source.source(), out.tone()));
             session.bind(keys, !go);
-            int exit = session.lead(practise, keys);
-            List<Attempt> attempts = session.attempts();
-            rig.close();
-            out.close();
-            if (!out.midiFileTrouble().isEmpty()) {
-                talk.warn("handspan: " + out.midiFileTrouble());
+            try (AtExit keeping = AtExit.run(() -> end.onSignal(session.attempts()))) {
+                int exit = session.lead(practise, keys);
+                rig.close();
+                out.close();
+                if (!out.midiFileTrouble().isEmpty()) {
+                    talk.warn("handspan: " + out.midiFileTrouble());
+                }
+                return end.of(session.attempts(), out.status(), exit);
             }
-            return new PracticeEnd(talk, room.folder(), profile.room().name(), tuning, wishes, saveAim)
-                    .of(attempts, known, out.status(), exit);
         }
     }
 
@@ -146,10 +147,8 @@ final class PracticeVerb extends Verb {
     }
 
     /** Each run of a player goes another way; those of a simulation can be had again. */
-    private long courseSeed(Player player) {
-        return source.source().kind() == Source.Kind.SIMULATION
-                ? source.seed + player.runs().size()
-                : Rigs.CLOCK.getAsLong();
+    private long courseSeed(int runs) {
+        return source.source().kind() == Source.Kind.SIMULATION ? source.seed + runs : Rigs.CLOCK.getAsLong();
     }
 
     /** What sounds the notes; where nothing can be heard that is said, and the names are shown. */

@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import handspan.Program;
+import handspan.Waits;
+import handspan.music.practice.PracticeRun;
+import handspan.profile.PlayerFolder;
+import handspan.profile.ProfileFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +18,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class PracticeVerbTest {
@@ -206,5 +213,35 @@ class PracticeVerbTest {
         assertTrue(cli.err().contains("Mira.json, line 1"), cli.err());
         assertTrue(events(cli, "asked").isEmpty());
         assertEquals("oops", Files.readString(file));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whatWasFoundBeforeASignalIsKept() throws Exception {
+        Path profiles = Path.of("profiles").toAbsolutePath();
+        Files.copy(profiles.resolve("saltmill-hall.json"), folder.resolve("saltmill-hall.json"));
+        String[] words = {
+            "practice",
+            "sim:hall",
+            "--room",
+            "saltmill-hall",
+            "--profiles",
+            folder.toString(),
+            "--player",
+            "Mira",
+            "--send",
+            "udp:127.0.0.1:9",
+            "--json"
+        };
+        try (Program program = Program.start(folder, words)) {
+            Waits.until(() -> program.out().contains("\"number\":3"), program::words);
+            program.signal("INT");
+            assertEquals(130, program.await(), program.words());
+            PracticeRun run = new PlayerFolder(new ProfileFolder(folder))
+                    .load("Mira")
+                    .runs()
+                    .get(0);
+            assertTrue(run.tally().asked() >= 2 && run.tally().asked() < 20, program.words());
+        }
     }
 }
