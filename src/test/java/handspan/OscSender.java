@@ -1,14 +1,17 @@
 package handspan;
 
+import com.illposed.osc.BufferBytesReceiver;
 import com.illposed.osc.OSCBundle;
 import com.illposed.osc.OSCMessage;
 import com.illposed.osc.OSCPacket;
 import com.illposed.osc.OSCSerializeException;
+import com.illposed.osc.OSCSerializerAndParserBuilder;
 import com.illposed.osc.transport.OSCPortOut;
 import java.io.IOException;
 import java.net.DatagramPacket;
 import java.net.DatagramSocket;
 import java.net.InetAddress;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -34,6 +37,24 @@ public final class OscSender implements AutoCloseable {
     /** A message to be put in a bundle. */
     public static OSCMessage message(String address, Object... arguments) {
         return new OSCMessage(address, List.of(arguments));
+    }
+
+    /** A message to a pattern. The library writes none, so that stars stand as underscores until all is written. */
+    public static byte[] pattern(String address, Object... arguments) {
+        ByteBuffer buffer = ByteBuffer.allocate(1_000);
+        try {
+            new OSCSerializerAndParserBuilder()
+                    .buildSerializer(new BufferBytesReceiver(buffer))
+                    .write(message(address.replace('*', '_'), arguments));
+        } catch (OSCSerializeException e) {
+            throw new AssertionError(e);
+        }
+        byte[] bytes = new byte[buffer.flip().remaining()];
+        buffer.get(bytes);
+        for (int i = 0; i < address.length(); i++) {
+            bytes[i] = (byte) address.charAt(i);
+        }
+        return bytes;
     }
 
     /** A bundle. */

@@ -25,10 +25,6 @@ final class EnsembleRun {
     }
 
     int run(Talk talk) throws UsageException, LinkException, IOException, ProfileException {
-        if (verb.remote.port != null || verb.remote.at != null) {
-            throw new UsageException("--remote with several rooms: orders from outside reach one instrument alone so"
-                    + " far; keys and the number of an instrument reach each");
-        }
         EnsembleSources sources = new EnsembleSources(verb);
         List<Seat> seats = new EnsembleSeats(verb).all(talk);
         List<WaysOut> outs = new ArrayList<>();
@@ -46,7 +42,7 @@ final class EnsembleRun {
             outs.forEach(WaysOut::close);
             throw e;
         }
-        return play(talk, Ensemble.of(members, sources.byTheClock()));
+        return play(talk, Ensemble.of(members, sources.byTheClock()), sources.byTheClock());
     }
 
     private static SeatFiles files(Seat seat) {
@@ -70,13 +66,15 @@ final class EnsembleRun {
         return member;
     }
 
-    private int play(Talk talk, Ensemble all) {
+    private int play(Talk talk, Ensemble all, boolean byTheClock) throws UsageException, LinkException {
         EnsembleStage stage =
                 EnsembleStage.of(talk, verb.parent(), all.members().size());
+        recordings.values().forEach(recording -> Takes.told(recording, stage.talk()));
         try (Ensemble ensemble = all;
+                RemoteTalk orders = verb.remote.open(stage.talk(), byTheClock);
                 Keys keys = new Keys(stage.talk(), verb.parent().in());
                 AtExit atExit = AtExit.run(ensemble::close)) {
-            EnsembleTalk words = new EnsembleTalk(stage, ensemble, recordings);
+            EnsembleTalk words = new EnsembleTalk(stage, ensemble, recordings, orders);
             words.begin();
             ensemble.start();
             if (ensemble.members().get(0).seat().settings().startMuted()) {

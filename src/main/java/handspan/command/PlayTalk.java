@@ -15,12 +15,14 @@ import handspan.number.units.Figures;
 import handspan.number.units.Nanos;
 import handspan.profile.RoomProfile;
 import handspan.wiring.Listening;
+import handspan.wiring.RemoteInstrument;
 import handspan.wiring.Rig;
 import handspan.wiring.Source;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Says what happens while an instrument plays. */
@@ -47,7 +49,9 @@ final class PlayTalk {
     void follow(@Nullable RemoteTalk orders, RoomProfile profile, PlayDesk desk, Rig rig) {
         remote = orders;
         if (orders != null) {
-            orders.obey(profile, desk, rig::snapshot);
+            String instrument = profile.room().instrument().name();
+            String room = profile.room().name();
+            orders.obey(List.of(RemoteInstrument.of(instrument, room, desk, () -> Optional.of(rig.snapshot()))));
         }
     }
 
@@ -219,7 +223,7 @@ final class PlayTalk {
         tone.written().ifPresent(wav -> result.set("wav", wav(wav)));
         if (remote != null) {
             remote.look();
-            result.set("remote", remote.counters());
+            result.set("remote", remote.counters(talk));
         }
         int code = exit == Exit.DONE && last.link() != LinkState.ENDED && last.readings() == 0 ? Exit.NO : exit;
         result.put("exitCode", code);

@@ -1,17 +1,15 @@
 package handspan.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import handspan.live.session.PlayDesk;
-import handspan.live.session.Snapshot;
 import handspan.number.units.Figures;
-import handspan.profile.RoomProfile;
 import handspan.wiring.RemoteControl;
+import handspan.wiring.RemoteInstrument;
 import handspan.wiring.RemoteNews;
 import handspan.wiring.RemoteNews.Fate;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Supplier;
 
 /** Says what comes to the remote control. */
 final class RemoteTalk implements AutoCloseable {
@@ -26,10 +24,12 @@ final class RemoteTalk implements AutoCloseable {
     }
 
     /** Obeys from now on. */
-    void obey(RoomProfile profile, PlayDesk desk, Supplier<Snapshot> snapshot) {
-        String prefix = remote.obey(profile, desk, snapshot);
-        String words =
-                "remote control: obeys " + prefix + "... on " + remote.point().words();
+    void obey(List<RemoteInstrument> instruments) {
+        List<String> prefixes = remote.obey(instruments);
+        boolean alone = prefixes.size() == 1;
+        String words = "remote control: obeys " + (alone ? prefixes.get(0) : RemoteControl.ROOT + "NAME/") + "... on "
+                + remote.point().words()
+                + (alone ? "" : ", NAME one of " + String.join(", ", names(prefixes)) + "; * is all");
         talk.say(words);
         if (!remote.point().isPrivate()) {
             talk.warn("caution: whoever reaches this machine can open the sound");
@@ -40,7 +40,15 @@ final class RemoteTalk implements AutoCloseable {
                 Map.of(
                         "at", remote.point().address().getHostAddress(),
                         "port", remote.point().port(),
-                        "prefix", prefix));
+                        "prefix", alone ? prefixes.get(0) : RemoteControl.ROOT));
+    }
+
+    /** As they stand in addresses: a blank in an instrument's name is none there. */
+    private static List<String> names(List<String> prefixes) {
+        return prefixes.stream()
+                .map(prefix -> prefix.substring(RemoteControl.ROOT.length(), prefix.length() - 1))
+                .distinct()
+                .toList();
     }
 
     /** Says what has come since the last look. */
@@ -77,14 +85,18 @@ final class RemoteTalk implements AutoCloseable {
         return news.fate().word() + ", " + news.from() + ": " + news.what() + more;
     }
 
-    /** The counters. */
-    ObjectNode counters() {
+    /**
+     * The counters.
+     *
+     * @param end to whom they are told too
+     */
+    ObjectNode counters(Talk end) {
         ObjectNode node = Talk.node();
         node.put("packets", remote.packets());
         for (Fate fate : Fate.values()) {
             node.put(fate.word(), remote.count(fate));
         }
-        talk.say("remote control: packets " + Figures.count(remote.packets()) + ", orders obeyed "
+        end.say("remote control: packets " + Figures.count(remote.packets()) + ", orders obeyed "
                 + Figures.count(remote.count(Fate.OBEYED)) + ", answered "
                 + Figures.count(remote.count(Fate.ANSWERED)));
         return node;

@@ -1,29 +1,27 @@
 package handspan.wiring;
 
-import handspan.live.session.ActivityView;
-import handspan.live.session.PlayDesk;
-import handspan.live.session.Snapshot;
 import handspan.number.units.Nanos;
 import handspan.outside.osc.UdpPackets;
 import handspan.outside.osc.remote.Allowance;
 import handspan.outside.osc.remote.RemoteAddresses;
-import handspan.profile.RoomProfile;
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.concurrent.locks.LockSupport;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Listens for orders to one instrument by Open Sound Control. Opened only where the player has asked for it; at
- * loopback unless asked otherwise. What comes before {@link #obey} is passed over.
+ * Listens for orders to one instrument or several by Open Sound Control. Opened only where the player has asked for it;
+ * at loopback unless asked otherwise. What comes before {@link #obey} is passed over.
  *
  * <p>Of a flood no more is read than costs the processor next to nothing: the system throws the rest away, and playing
  * goes on undisturbed.
  */
 public final class RemoteControl implements AutoCloseable {
+    /** What the addresses of every instrument begin with. */
+    public static final String ROOT = RemoteAddresses.ROOT;
+
     private static final double READ_PER_S = 1_000;
     private static final long PAUSE_NANOS = 2 * Nanos.PER_MS;
 
@@ -60,22 +58,13 @@ public final class RemoteControl implements AutoCloseable {
     /**
      * Obeys from now on.
      *
-     * @param profile the room that is played in
-     * @param desk whose knobs are turned
-     * @param snapshot how the session stands
-     * @return what the addresses that are obeyed begin with
+     * @param instruments at least one
+     * @return what the addresses that are obeyed begin with, of each
      */
-    public String obey(RoomProfile profile, PlayDesk desk, Supplier<Snapshot> snapshot) {
-        RemoteAddresses addresses =
-                new RemoteAddresses(profile.room().instrument().name());
-        door = new RemoteDoor(addresses, profile.room().name(), desk, () -> word(snapshot.get()), source::answer, book);
-        return addresses.prefix();
-    }
-
-    private static String word(Snapshot snapshot) {
-        return snapshot.activity() instanceof ActivityView.Playing playing
-                ? playing.state().word()
-                : "waiting";
+    public List<String> obey(List<RemoteInstrument> instruments) {
+        RemoteDoor open = new RemoteDoor(instruments, source::answer, book);
+        door = open;
+        return open.prefixes();
     }
 
     /** Where it listens, with the port that it really has. */

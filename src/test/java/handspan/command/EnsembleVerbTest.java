@@ -1,11 +1,13 @@
 package handspan.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import handspan.Datagrams;
 import handspan.Datagrams.Datagram;
+import handspan.OscSender;
 import handspan.Program;
 import handspan.Waits;
 import java.io.IOException;
@@ -208,6 +210,27 @@ class EnsembleVerbTest {
                     .toList();
             assertEquals(List.of("Larkspan sim:two-flight true", "Plumbline sim:still true"), claimed);
             assertTrue(sounds(ears, "Larkspan") || of(ears, "Larkspan").stream().anyMatch(Datagram::hasHand));
+        }
+    }
+
+    @Test
+    void anOrderFromOutsideReachesAllByAPatternAndOneByItsName() throws Exception {
+        try (Datagrams ears = new Datagrams();
+                Program program = Program.start(folder, words(ears, "--go", "--remote", "0"))) {
+            Waits.until(() -> sounds(ears, "Wren") && sounds(ears, "Rook"), program::words);
+            String opened = program.out()
+                    .lines()
+                    .filter(line -> line.contains("\"event\":\"remoteOpen\""))
+                    .findFirst()
+                    .orElseThrow();
+            int port = Integer.parseInt(opened.replaceAll(".*\"port\":(\\d+).*", "$1"));
+            try (OscSender outside = new OscSender(port)) {
+                outside.sendBytes(OscSender.pattern("/handspan/*/mute", 1));
+                Waits.until(() -> !sounds(ears, "Wren") && !sounds(ears, "Rook"), program::words);
+                outside.send("/handspan/Rook/mute", 0);
+                Waits.until(() -> sounds(ears, "Rook"), program::words);
+                assertFalse(sounds(ears, "Wren"));
+            }
         }
     }
 

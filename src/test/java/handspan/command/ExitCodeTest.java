@@ -147,7 +147,8 @@ class ExitCodeTest {
         assertExit(2, "1 sources for 2 rooms", play("--room", "hall"));
         assertExit(2, "both send /Willowreach/pitch", play("sim:hall", "--room", "hall"));
         assertExit(2, "1 times --as for 2 rooms", play("sim:hall", "--room", "hall", "--as", "Wren"));
-        assertExit(2, "--remote with several rooms", two("--remote", "0"));
+        assertExit(2, "--remote with --fast", two("--remote", "0", "--fast"));
+        assertExit(2, "--remote-at without --remote", two("--remote-at", "0.0.0.0"));
         assertExit(2, "--listen with several rooms", two("--listen"));
         assertExit(2, "is in none of these rooms", two("--tuning", "third"));
         assertExit(

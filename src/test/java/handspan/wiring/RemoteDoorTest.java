@@ -1,6 +1,7 @@
 package handspan.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.illposed.osc.BufferBytesReceiver;
@@ -10,6 +11,7 @@ import com.illposed.osc.OSCPacket;
 import com.illposed.osc.OSCSerializeException;
 import com.illposed.osc.OSCSerializerAndParserBuilder;
 import handspan.FrameList;
+import handspan.OscSender;
 import handspan.TestRooms;
 import handspan.live.path.LineTap;
 import handspan.live.path.PathSettings;
@@ -21,7 +23,6 @@ import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
 import handspan.outside.osc.packet.OscPacketReader;
 import handspan.outside.osc.packet.ReceivedMessage;
-import handspan.outside.osc.remote.RemoteAddresses;
 import handspan.profile.RoomProfile;
 import handspan.wiring.RemoteNews.Fate;
 import java.net.InetAddress;
@@ -50,10 +51,7 @@ class RemoteDoorTest {
     private final RemoteBook book = new RemoteBook();
     private final PlayDesk desk = new PlayDesk(List.of(FIRST, SECOND), FIRST, false, commands::add);
     private final RemoteDoor door = new RemoteDoor(
-            new RemoteAddresses("Moth"),
-            "attic",
-            desk,
-            () -> "playing",
+            List.of(new RemoteInstrument("Moth", "attic", desk, () -> "playing")),
             (packet, to) -> answers.add(bytes(packet)),
             book);
     private long now = Nanos.PER_SECOND;
@@ -172,8 +170,8 @@ class RemoteDoorTest {
         PlayDesk full = new PlayDesk(List.of(FIRST), FIRST, false, command -> {
             throw new IllegalStateException("session has stopped taking commands");
         });
-        RemoteDoor closed =
-                new RemoteDoor(new RemoteAddresses("Moth"), "attic", full, () -> "", (packet, to) -> {}, book);
+        RemoteDoor closed = new RemoteDoor(
+                List.of(new RemoteInstrument("Moth", "attic", full, () -> "")), (packet, to) -> {}, book);
         closed.onPacket(ByteBuffer.wrap(bytes(message("mute", 1))), SENDER, now);
         assertEquals(1, book.count(Fate.REFUSED));
     }
@@ -324,7 +322,7 @@ class RemoteDoorTest {
             PlayDesk desk =
                     new PlayDesk(List.of(FIRST, SECOND), FIRST, false, command -> engine.onCommand(command, now));
             door = new RemoteDoor(
-                    new RemoteAddresses("Moth"), "attic", desk, () -> "playing", (packet, to) -> {}, seen);
+                    List.of(new RemoteInstrument("Moth", "attic", desk, () -> "playing")), (packet, to) -> {}, seen);
         }
 
         void come(byte[] packet) {
@@ -342,5 +340,65 @@ class RemoteDoorTest {
         long done() {
             return seen.count(Fate.OBEYED) + seen.count(Fate.ANSWERED);
         }
+    }
+
+    // ---- several instruments ----
+
+    @Test
+    void aPatternMeansEveryInstrumentAndANameOne() {
+        PlayDesk other = new PlayDesk(List.of(FIRST, SECOND), FIRST, false, command -> {});
+        RemoteDoor both = new RemoteDoor(
+                List.of(
+                        new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
+                        new RemoteInstrument("Wren", "yard", other, () -> "away")),
+                (packet, to) -> answers.add(bytes(packet)),
+                book);
+
+        both.onPacket(ByteBuffer.wrap(OscSender.pattern("/handspan/*/mute", 1)), SENDER, now);
+        assertTrue(desk.setting().muted());
+        assertTrue(other.setting().muted());
+        both.onPacket(ByteBuffer.wrap(bytes(new OSCMessage("/handspan/Wren/mute", List.of(0)))), SENDER, now);
+        assertTrue(desk.setting().muted());
+        assertFalse(other.setting().muted());
+        assertEquals(
+                List.of("Moth: mute", "Wren: mute", "Wren: open"),
+                book.take().stream().map(RemoteNews::what).toList());
+    }
+
+    @Test
+    void amongSeveralAnAddressOfNobodyIsUnknownOnceAndAWrongArgumentIsRefusedOnce() {
+        PlayDesk other = new PlayDesk(List.of(FIRST), FIRST, false, command -> {});
+        RemoteDoor both = new RemoteDoor(
+                List.of(
+                        new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
+                        new RemoteInstrument("Wren", "yard", other, () -> "away")),
+                (packet, to) -> answers.add(bytes(packet)),
+                book);
+
+        both.onPacket(ByteBuffer.wrap(bytes(new OSCMessage("/handspan/Rook/mute", List.of(1)))), SENDER, now);
+        both.onPacket(ByteBuffer.wrap(OscSender.pattern("/handspan/*/mute", 7)), SENDER, now);
+
+        assertEquals(1, book.count(Fate.UNKNOWN));
+        assertEquals(1, book.count(Fate.REFUSED));
+        assertFalse(desk.setting().muted());
+    }
+
+    @Test
+    void eachOfSeveralAnswersForItself() {
+        PlayDesk other = new PlayDesk(List.of(FIRST), FIRST, true, command -> {});
+        RemoteDoor both = new RemoteDoor(
+                List.of(
+                        new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
+                        new RemoteInstrument("Wren", "yard", other, () -> "away")),
+                (packet, to) -> answers.add(bytes(packet)),
+                book);
+        both.onPacket(ByteBuffer.wrap(OscSender.pattern("/handspan/*/state")), SENDER, now);
+
+        List<String> told = answers.stream()
+                .flatMap(answer -> new OscPacketReader().read(ByteBuffer.wrap(answer), 0).messages().stream())
+                .filter(message -> message.address().endsWith("/now/state"))
+                .map(message -> message.address() + " " + message.arguments().get(0))
+                .toList();
+        assertEquals(List.of("/handspan/Moth/now/state playing", "/handspan/Wren/now/state away"), told);
     }
 }

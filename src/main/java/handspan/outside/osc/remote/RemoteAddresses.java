@@ -12,7 +12,8 @@ import java.util.function.Predicate;
  * Open Sound Control 1.0, and then mean every address that they match. Pure, immutable.
  */
 public final class RemoteAddresses {
-    private static final String ROOT = "/handspan/";
+    /** What the addresses of every instrument begin with. */
+    public static final String ROOT = "/handspan/";
 
     private final String prefix;
 
