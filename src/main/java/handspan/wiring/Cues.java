@@ -37,6 +37,11 @@ public final class Cues implements AutoCloseable {
         return new Cues(SignalPlayer.start(trouble, "the notes to find are shown by name"));
     }
 
+    /** Whether there is anything to be heard. */
+    public boolean sound() {
+        return player != null && !player.isDeaf();
+    }
+
     /** Sounds a note. Never waits. */
     public void note(double hz) {
         if (player != null) {

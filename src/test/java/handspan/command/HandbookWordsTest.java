@@ -151,7 +151,7 @@ class HandbookWordsTest {
     void theWindowTopicHasTheKeysOfTheWindow() throws IOException {
         Set<String> bound = new TreeSet<>();
         Pattern key = Pattern.compile(
-                "\"((?:(?:ctrl|shift) )+[A-Z0-9_]+|F\\d+|H|ESCAPE|BACK_SPACE|PAGE_(?:UP|DOWN)|UP|DOWN|LEFT|RIGHT|HOME)\"");
+                "\"((?:(?:ctrl|shift) )+[A-Z0-9_]+|F\\d+|[HR]|ESCAPE|BACK_SPACE|PAGE_(?:UP|DOWN)|UP|DOWN|LEFT|RIGHT|HOME)\"");
         for (String folder : List.of("scene", "window")) {
             try (Stream<Path> files = Files.walk(SOURCES.resolve("show").resolve(folder))) {
                 for (Path file :

@@ -91,6 +91,11 @@ public final class SignalPlayer implements AutoCloseable {
         return offer(() -> SignalTones.noteBytes(hz));
     }
 
+    /** Whether nothing can be heard: there is no device. */
+    public boolean isDeaf() {
+        return deaf;
+    }
+
     private boolean offer(Supplier<byte[]> sound) {
         return !deaf && !closing && queue.offer(sound);
     }

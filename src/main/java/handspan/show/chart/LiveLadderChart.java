@@ -105,7 +105,8 @@ public final class LiveLadderChart extends OverStill {
     @Override
     public void onSnapshot(Snapshot snapshot) {
         Seen now = Seen.NOTHING;
-        if (snapshot.activity() instanceof ActivityView.Playing playing) {
+        ActivityView.Playing playing = snapshot.activity().played().orElse(null);
+        if (playing != null) {
             use(playing.tuning());
             now = seen(playing.hands(), playing.frame().orElse(null));
         } else {

@@ -80,7 +80,8 @@ public final class LiveLevelChart extends OverStill {
     public void onSnapshot(Snapshot snapshot) {
         Seen now = Seen.NOTHING;
         HandSetup hand = room.room().level();
-        if (snapshot.activity() instanceof ActivityView.Playing playing) {
+        ActivityView.Playing playing = snapshot.activity().played().orElse(null);
+        if (playing != null) {
             now = seen(playing.hands(), playing.frame().orElse(null));
         } else if (hand != null) {
             now = seen(WatchedHand.place01(room.room(), hand, snapshot), Double.NEGATIVE_INFINITY);

@@ -76,7 +76,8 @@ public final class LiveResponseChart extends OverStill {
     @Override
     public void onSnapshot(Snapshot snapshot) {
         double now = Double.NaN;
-        if (snapshot.activity() instanceof ActivityView.Playing playing) {
+        ActivityView.Playing playing = snapshot.activity().played().orElse(null);
+        if (playing != null) {
             HandsNow hands = playing.hands();
             boolean pitch = role == HandRole.PITCH;
             boolean there = pitch ? hands.pitch() : hands.level();

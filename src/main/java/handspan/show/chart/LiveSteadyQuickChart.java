@@ -123,7 +123,8 @@ public final class LiveSteadyQuickChart extends OverStill {
 
     @Override
     public void onSnapshot(Snapshot snapshot) {
-        if (snapshot.activity() instanceof ActivityView.Playing playing) {
+        ActivityView.Playing playing = snapshot.activity().played().orElse(null);
+        if (playing != null) {
             use(playing.tuning());
         }
     }

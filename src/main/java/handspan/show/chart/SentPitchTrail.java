@@ -45,7 +45,8 @@ final class SentPitchTrail {
         String before = words;
         boolean moved = snapshot.timeNanos() != nowNanos;
         nowNanos = snapshot.timeNanos();
-        if (snapshot.activity() instanceof ActivityView.Playing playing) {
+        ActivityView.Playing playing = snapshot.activity().played().orElse(null);
+        if (playing != null) {
             version += playing.tuning().equals(tuning) ? 0 : 1;
             tuning = playing.tuning();
             take(playing);

@@ -6,7 +6,8 @@ import java.util.List;
  * What a report says so that nobody comes to harm. Figures: NIOSH publication 98-126 (1998), Criteria for a Recommended
  * Standard: Occupational Noise Exposure, sections 1.1 and 1.2 (85 dBA over 8 hours, 3 dB for half the time; sections
  * from memory), and Recommendation ITU-T H.870 (2018), the WHO-ITU standard for safe listening devices (80 dBA over 40
- * hours a week, 75 dBA for children; from memory).
+ * hours a week, 75 dBA for children; as M. Kawamori, L. Best, M. Laureyns sum it up in Hearing Review, September 2020,
+ * and not read in the standard itself).
  */
 final class Cautions {
     private Cautions() {}

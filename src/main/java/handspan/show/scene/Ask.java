@@ -66,6 +66,14 @@ public enum Ask {
     LEAVING,
     /** How long that fade takes, ms. */
     FADE_MS,
+    /** How many notes are practised, or which. */
+    COURSE_NOTES,
+    /** How they are asked for. */
+    ASKED_BY,
+    /** Whether the way to them is shown. */
+    WAY_SHOWN,
+    /** Under whose name practice is kept. */
+    PLAYER,
     /** Which of several charts is looked at. */
     CHART
 }

@@ -97,6 +97,8 @@ public final class Guide {
             case SILENCE -> evening.sound().silence();
             case PLAY -> evening.sound().play();
             case LET_SOUND -> desk(desk -> desk.mute(false));
+            case PRACTISE -> evening.practice().begin();
+            case HEAR_NOTE -> evening.practice().hearAgain();
             case STOP_PLAYING -> evening.sound().stopPlaying();
             case NEXT_TUNING -> desk(desk -> desk.next().ifPresent(evening.sound()::refuse));
             case PREVIOUS_TUNING -> desk(this::tuningBefore);
@@ -147,6 +149,8 @@ public final class Guide {
             case TARGETS -> evening.room().sendTo(Arrays.asList(value.split(",", -1)));
             case ROOM_NAME -> evening.room().name(value.strip());
             case RULER_MM -> showing = showing.withRuler(value.strip());
+            case COURSE_NOTES, ASKED_BY, WAY_SHOWN, PLAYER ->
+                PracticeFields.said(what, value.strip(), evening.practice());
             case CHART -> showing = showing.seeing(value);
             default -> showing = RoomWishes.said(what, value, evening, showing);
         }

@@ -1,23 +1,12 @@
 package handspan.show.scene;
 
-import handspan.live.path.TargetStatus;
-import handspan.live.session.ActivityView;
 import handspan.live.session.PlayDesk;
-import handspan.music.level.LevelCurve;
-import handspan.music.send.PlayState;
-import handspan.music.send.SoundFrame;
-import handspan.number.units.Decibels;
-import handspan.number.units.Figures;
-import handspan.profile.RoomProfile;
 import handspan.wiring.evening.EveningView;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The stage. */
 final class PlayScene {
-    private static final String NOTHING = "\u2013";
     private static final int OCTAVE = 12;
     private static final double HALF_STEP = 0.5;
 
@@ -26,10 +15,18 @@ final class PlayScene {
     static Page page(EveningView evening, Showing showing) {
         List<Block> blocks = new ArrayList<>();
         boolean plays = evening.sounding().setting().isPresent();
+        if (!plays && showing.drafts().further()) {
+            PracticeScene.before(blocks, evening, whyNot(evening));
+            return new Page(Station.PLAY, blocks);
+        }
         if (!evening.sounding().trouble().isEmpty()) {
             blocks.add(new Block.Words(Tone.BAD, evening.sounding().trouble()));
         }
-        blocks.add(new Block.Stage(view(evening, showing)));
+        if (plays && evening.practice().running()) {
+            PracticeScene.during(blocks, evening, StageWords.of(evening, showing), showing.stageOnly());
+            return new Page(Station.PLAY, blocks);
+        }
+        blocks.add(new Block.Stage(StageWords.of(evening, showing)));
         if (plays && showing.stageOnly()) {
             List<Offer> all = new ArrayList<>(playing(evening));
             all.addAll(shifting());
@@ -49,21 +46,38 @@ final class PlayScene {
         return new Page(Station.PLAY, blocks);
     }
 
-    private static List<Offer> before(EveningView evening) {
-        String whyNot = evening.snapshot().isEmpty()
+    private static String whyNot(EveningView evening) {
+        return evening.snapshot().isEmpty()
                 ? "no instrument is open: arrive first"
                 : evening.keeping().profile().isEmpty() ? "there is no room yet: make one, or load one" : "";
-        return List.of(Offer.next(
-                        "Get ready to play",
-                        "ctrl P",
-                        Wish.Plain.PLAY,
-                        "opens all ways out; muted until sound is let through")
-                .unless(whyNot));
+    }
+
+    private static List<Offer> before(EveningView evening) {
+        return List.of(
+                Offer.next(
+                                "Get ready to play",
+                                "ctrl P",
+                                Wish.Plain.PLAY,
+                                "opens all ways out; muted until sound is let through")
+                        .unless(whyNot(evening)),
+                Offer.plain(
+                        "Find the notes", "ctrl F", Wish.RoomAct.TURN_FURTHER, "practice: asks for one after another"));
     }
 
     private static List<Offer> playing(EveningView evening) {
         boolean muted =
                 evening.sounding().setting().map(PlayDesk.Setting::muted).orElse(true);
+        List<Offer> offers = new ArrayList<>(opening(muted));
+        offers.addAll(List.of(
+                Offer.plain("Next tuning", "PAGE_DOWN", Wish.Plain.NEXT_TUNING, "the room's next one"),
+                Offer.plain("Tuning before", "PAGE_UP", Wish.Plain.PREVIOUS_TUNING, "the room's one before"),
+                stageAlone(),
+                Offer.plain("End", "ctrl E", Wish.Plain.STOP_PLAYING, "fades and lets go of the ways out")));
+        return offers;
+    }
+
+    /** To open the sound and to close it. */
+    static List<Offer> opening(boolean muted) {
         return List.of(
                 Offer.sound(
                                 "Let sound through",
@@ -72,11 +86,11 @@ final class PlayScene {
                                 "opens the sound; monitors low first")
                         .unless(muted ? "" : "it is open"),
                 Offer.next("Silence", "ESCAPE", Wish.Plain.SILENCE, "closes the sound at once, by a short fade")
-                        .unless(muted ? "it is closed" : ""),
-                Offer.plain("Next tuning", "PAGE_DOWN", Wish.Plain.NEXT_TUNING, "the room's next one"),
-                Offer.plain("Tuning before", "PAGE_UP", Wish.Plain.PREVIOUS_TUNING, "the room's one before"),
-                Offer.plain("Stage alone", "F11", Wish.Plain.TURN_STAGE, "fills the window with the stage, or not"),
-                Offer.plain("End", "ctrl E", Wish.Plain.STOP_PLAYING, "fades and lets go of the ways out"));
+                        .unless(muted ? "it is closed" : ""));
+    }
+
+    static Offer stageAlone() {
+        return Offer.plain("Stage alone", "F11", Wish.Plain.TURN_STAGE, "fills the window with the stage, or not");
     }
 
     private static List<Offer> shifting() {
@@ -94,106 +108,5 @@ final class PlayScene {
                         "ctrl L",
                         Wish.Plain.TAKE_LIGHT,
                         "both hands away: takes the present light as open for this evening"));
-    }
-
-    static StageView view(EveningView evening, Showing showing) {
-        String room = evening.keeping()
-                .profile()
-                .map(profile -> profile.room().name())
-                .orElse("no room");
-        String trouble = evening.sounding().targets().stream()
-                .map(TargetStatus::trouble)
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining("; "));
-        if (evening.snapshot().isEmpty()
-                || evening.sounding().setting().isEmpty()
-                || !(evening.snapshot().get().activity() instanceof ActivityView.Playing playing)) {
-            return new StageView(
-                    NOTHING,
-                    0,
-                    "",
-                    0,
-                    "",
-                    evening.sounding().setting().isPresent() ? "getting ready" : "not playing",
-                    Tone.QUIET,
-                    evening.sounding().setting().isPresent() ? "muted until sound is let through" : "",
-                    false,
-                    0,
-                    Links.few(evening),
-                    Links.tone(evening),
-                    room,
-                    evening.keeping()
-                            .profile()
-                            .map(profile -> profile.tunings().get(0).name())
-                            .orElse(""),
-                    "",
-                    trouble,
-                    showing.pitchHelp());
-        }
-        PlayDesk.Setting setting = evening.sounding().setting().get();
-        boolean hand = playing.frame().map(SoundFrame::hand).orElse(false);
-        Optional<SoundFrame> shown = playing.frame().filter(frame -> frame.hand() || frame.gain01() > 0);
-        double db = playing.frame()
-                .filter(frame -> frame.gain01() > 0)
-                .map(frame -> Decibels.of(frame.gain01()))
-                .orElse(Double.NEGATIVE_INFINITY);
-        LevelCurve curve = evening.keeping().profile().map(RoomProfile::level).orElse(LevelCurve.USUAL);
-        String sensor = playing.sensorTrouble();
-        return new StageView(
-                shown.map(frame -> playing.tuning().spelling().name(frame.key()))
-                        .orElse(NOTHING),
-                shown.map(SoundFrame::centsFromKey).orElse(0.0),
-                shown.map(frame -> Figures.text(frame.pitchHz(), 1) + " Hz").orElse(""),
-                level01(db, curve),
-                Double.isFinite(db) ? Figures.text(db, 0) + " dB" : "silent",
-                playing.state().word(),
-                tone(playing.state()),
-                why(playing, setting),
-                hand,
-                playing.frame().map(SoundFrame::pitchPlace01).orElse(0.0),
-                Links.few(evening),
-                Links.tone(evening),
-                room,
-                tuning(setting),
-                playing.hint(),
-                sensor.isEmpty() ? trouble : trouble.isEmpty() ? sensor : sensor + "; " + trouble,
-                showing.pitchHelp());
-    }
-
-    private static double level01(double db, LevelCurve curve) {
-        return Double.isFinite(db)
-                ? Math.max(0, Math.min(1, (db - curve.floorDb()) / (curve.ceilingDb() - curve.floorDb())))
-                : 0;
-    }
-
-    private static Tone tone(PlayState state) {
-        return switch (state) {
-            case PLAYING -> Tone.GOOD;
-            case AWAY -> Tone.QUIET;
-            case MUTED -> Tone.LOOK;
-            case LOST -> Tone.BAD;
-        };
-    }
-
-    private static String why(ActivityView.Playing playing, PlayDesk.Setting setting) {
-        if (setting.muted()) {
-            return "Ctrl+Enter lets sound through";
-        }
-        if (!playing.lightMute().isEmpty()) {
-            return playing.lightMute();
-        }
-        return playing.state() == PlayState.LOST ? "the board does not send; it is taken up by itself" : "";
-    }
-
-    private static String tuning(PlayDesk.Setting setting) {
-        String semitones = setting.transpose() == 0
-                ? ""
-                : ", " + (setting.transpose() > 0 ? "+" : "") + setting.transpose()
-                        + (Math.abs(setting.transpose()) == 1 ? " semitone" : " semitones");
-        String quicker = setting.quickness() == 0
-                ? ""
-                : ", " + Figures.shortest(Math.abs(setting.quickness()))
-                        + (setting.quickness() > 0 ? " steps quicker" : " steps steadier");
-        return setting.tuning() + semitones + quicker;
     }
 }

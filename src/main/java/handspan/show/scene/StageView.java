@@ -6,7 +6,8 @@ import java.util.function.UnaryOperator;
  * What is to be read on a stage.
  *
  * @param note that sounds, or a dash
- * @param cents from it, -50..50; 0 where nothing sounds
+ * @param cents from it; 0 where nothing sounds
+ * @param centsWords the same in words, or the way there; empty where there is none to show
  * @param pitchWords frequency in Hz; empty where nothing sounds
  * @param level01 gain between silence and the ceiling, by dB, 0..1
  * @param levelWords level in dB below full
@@ -26,6 +27,7 @@ import java.util.function.UnaryOperator;
 public record StageView(
         String note,
         double cents,
+        String centsWords,
         String pitchWords,
         double level01,
         String levelWords,
@@ -46,6 +48,7 @@ public record StageView(
         return new StageView(
                 note,
                 cents,
+                centsWords,
                 pitchWords,
                 level01,
                 levelWords,
@@ -61,5 +64,62 @@ public record StageView(
                 words.apply(hint),
                 words.apply(trouble),
                 pitchHelp);
+    }
+
+    /**
+     * The same, asking for a note, without a word of how far the hand is from it.
+     *
+     * @param asked its name, or what stands in its place
+     * @param words beside the state
+     * @param hand whether there is one
+     */
+    StageView askingFor(String asked, String words, boolean hand) {
+        return new StageView(
+                asked,
+                0,
+                "",
+                "",
+                level01,
+                levelWords,
+                state,
+                stateTone,
+                stateWords.isEmpty() ? words : words + "; " + stateWords,
+                hand,
+                place01,
+                link,
+                linkTone,
+                room,
+                tuning,
+                hint,
+                trouble,
+                false);
+    }
+
+    /**
+     * The same, showing the way to the note.
+     *
+     * @param offCents how far the hand is from it
+     * @param way of the hand to it, in words
+     */
+    StageView showing(double offCents, String way) {
+        return new StageView(
+                note,
+                offCents,
+                way,
+                "",
+                level01,
+                levelWords,
+                state,
+                stateTone,
+                stateWords,
+                handPresent,
+                place01,
+                link,
+                linkTone,
+                room,
+                tuning,
+                hint,
+                trouble,
+                true);
     }
 }

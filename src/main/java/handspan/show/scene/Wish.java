@@ -95,6 +95,10 @@ public sealed interface Wish {
         PLAY,
         /** To let sound through. */
         LET_SOUND,
+        /** To be asked for notes, while it plays, muted. */
+        PRACTISE,
+        /** To hear the note again that is asked for. */
+        HEAR_NOTE,
         /** To end playing. */
         STOP_PLAYING,
         /** To go to the next tuning. */

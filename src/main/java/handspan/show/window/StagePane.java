@@ -131,9 +131,10 @@ final class StagePane extends DrawnPane implements BlockPane, Column.Growing {
         pen.fillRoundRect(scale.x, scale.y, scale.width, bar, bar, bar);
         pen.setColor(looks.ink(Ink.LIMIT));
         pen.fillRect(middle - looks.px(2), scale.y - bar, looks.px(4), 3 * bar);
-        boolean sounds = !now.pitchWords().isEmpty();
-        if (sounds) {
-            int x = middle + (int) Math.round(scale.width / 2.0 * now.cents() / CENTS_EITHER_WAY);
+        boolean shows = !now.centsWords().isEmpty();
+        if (shows) {
+            double aside = Math.max(-1, Math.min(1, now.cents() / CENTS_EITHER_WAY));
+            int x = middle + (int) Math.round(scale.width / 2.0 * aside);
             pen.setColor(looks.ink(Ink.NEEDLE));
             pen.fillOval(x - bar * 3 / 2, scale.y - bar, 3 * bar, 3 * bar);
         }
@@ -142,10 +143,9 @@ final class StagePane extends DrawnPane implements BlockPane, Column.Growing {
         int base = scale.y + 2 * bar + metrics.getAscent();
         pen.drawString("-50 cents", scale.x, base);
         pen.drawString("+50 cents", scale.x + scale.width - metrics.stringWidth("+50 cents"), base);
-        if (sounds) {
-            String words = (now.cents() > 0 ? "+" : "") + Math.round(now.cents()) + " cents";
+        if (shows) {
             pen.setColor(looks.ink(Ink.TEXT));
-            pen.drawString(words, middle - metrics.stringWidth(words) / 2, base);
+            pen.drawString(now.centsWords(), middle - metrics.stringWidth(now.centsWords()) / 2, base);
         }
     }
 
@@ -174,11 +174,7 @@ final class StagePane extends DrawnPane implements BlockPane, Column.Growing {
         pen.setFont(looks.atLeastSmall(Font.PLAIN, small));
         FontMetrics metrics = pen.getFontMetrics();
         pen.setColor(looks.ink(Ink.TEXT));
-        List<String> parts = List.of(
-                now.handPresent() ? "hand at " + Math.round(100 * now.place01()) + " %" : "no hand",
-                now.link(),
-                now.room(),
-                now.tuning());
+        List<String> parts = List.of(hand(now), now.link(), now.room(), now.tuning());
         int y = upwards(pen, lines(metrics, parts, "   ", right - left), left, bottom);
         boolean bad = !now.trouble().isEmpty();
         String more = bad ? now.trouble() : now.hint();
@@ -192,6 +188,12 @@ final class StagePane extends DrawnPane implements BlockPane, Column.Growing {
         pen.setColor(looks.mark(bad ? Tone.BAD : Tone.LOOK));
         pen.fillRect(left, above, looks.px(5), y - looks.px(6) - above);
         return above;
+    }
+
+    /** Where the hand is helps to find a pitch too. */
+    private static String hand(StageView now) {
+        String place = now.pitchHelp() ? " at " + Math.round(100 * now.place01()) + " %" : "";
+        return now.handPresent() ? "hand" + place : "no hand";
     }
 
     private static int upwards(Graphics2D pen, List<String> lines, int left, int bottom) {

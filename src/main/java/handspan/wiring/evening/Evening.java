@@ -34,6 +34,7 @@ public final class Evening implements AutoCloseable {
     private final HoldTaking holds;
     private final TakeKeeping takes;
     private final SensorJudging judging;
+    private final NotePractice practice;
     private final Connecting connecting;
 
     /**
@@ -63,12 +64,13 @@ public final class Evening implements AutoCloseable {
         this.holds = new HoldTaking(state, turns, sound, room, cues);
         this.takes = new TakeKeeping(state, turns, folder.beside("takes"));
         this.judging = new SensorJudging(state, turns, sound, log);
+        this.practice = new NotePractice(state, sound, room, cues);
         this.connecting = new Connecting(state, turns, sound, holds, takes, judging, log, this::watcher);
     }
 
     /** How all stands now. May be called by any thread, as often as a screen is drawn. */
     public EveningView view() {
-        return takes.standing(sound.standing(state.view()))
+        return practice.standing(takes.standing(sound.standing(state.view())))
                 .with(state.instrument().map(OpenInstrument::snapshot));
     }
 
@@ -107,6 +109,11 @@ public final class Evening implements AutoCloseable {
         return judging;
     }
 
+    /** Notes to be found. */
+    public NotePractice practice() {
+        return practice;
+    }
+
     /** Of an instrument, whose events count from its opening. */
     private Consumer<Snapshot> watcher() {
         EventReader events = new EventReader();
@@ -125,6 +132,7 @@ public final class Evening implements AutoCloseable {
             }
         }
         judging.look(snapshot);
+        practice.look(snapshot, fresh);
         if (snapshot.activity() instanceof ActivityView.Watching watching) {
             connecting.propose(snapshot, watching);
         } else if (snapshot.activity() instanceof ActivityView.FindingHands finding

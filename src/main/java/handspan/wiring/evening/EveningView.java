@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param snapshot of the open instrument
  * @param taking recordings: one that runs in place of a board, one that is made, those that are kept
  * @param surveyed sensors that are being judged, and what came of it
+ * @param practice notes that are asked for, and what came of the last run
  */
 public record EveningView(
         String doing,
@@ -25,8 +26,9 @@ public record EveningView(
         Thought thought,
         Optional<Snapshot> snapshot,
         Taking taking,
-        Surveyed surveyed) {
-    /** With neither a recording nor a survey. */
+        Surveyed surveyed,
+        Practice practice) {
+    /** With neither a recording nor a survey nor practice. */
     public EveningView(
             String doing,
             Arrival arrival,
@@ -35,42 +37,65 @@ public record EveningView(
             Sounding sounding,
             Thought thought,
             Optional<Snapshot> snapshot) {
-        this(doing, arrival, keeping, measuring, sounding, thought, snapshot, Taking.nothing(), Surveyed.nothing());
+        this(
+                doing,
+                arrival,
+                keeping,
+                measuring,
+                sounding,
+                thought,
+                snapshot,
+                Taking.nothing(),
+                Surveyed.nothing(),
+                Practice.first());
     }
 
     EveningView with(Thought other) {
-        return new EveningView(doing, arrival, keeping, measuring, sounding, other, snapshot, taking, surveyed);
+        return new EveningView(
+                doing, arrival, keeping, measuring, sounding, other, snapshot, taking, surveyed, practice);
     }
 
     EveningView doing(String words) {
-        return new EveningView(words, arrival, keeping, measuring, sounding, thought, snapshot, taking, surveyed);
+        return new EveningView(
+                words, arrival, keeping, measuring, sounding, thought, snapshot, taking, surveyed, practice);
     }
 
     EveningView with(Arrival other) {
-        return new EveningView(doing, other, keeping, measuring, sounding, thought, snapshot, taking, surveyed);
+        return new EveningView(
+                doing, other, keeping, measuring, sounding, thought, snapshot, taking, surveyed, practice);
     }
 
     EveningView with(Keeping other) {
-        return new EveningView(doing, arrival, other, measuring, sounding, thought, snapshot, taking, surveyed);
+        return new EveningView(
+                doing, arrival, other, measuring, sounding, thought, snapshot, taking, surveyed, practice);
     }
 
     EveningView with(Measuring other) {
-        return new EveningView(doing, arrival, keeping, other, sounding, thought, snapshot, taking, surveyed);
+        return new EveningView(doing, arrival, keeping, other, sounding, thought, snapshot, taking, surveyed, practice);
     }
 
     EveningView with(Sounding other) {
-        return new EveningView(doing, arrival, keeping, measuring, other, thought, snapshot, taking, surveyed);
+        return new EveningView(
+                doing, arrival, keeping, measuring, other, thought, snapshot, taking, surveyed, practice);
     }
 
     EveningView with(Optional<Snapshot> other) {
-        return new EveningView(doing, arrival, keeping, measuring, sounding, thought, other, taking, surveyed);
+        return new EveningView(
+                doing, arrival, keeping, measuring, sounding, thought, other, taking, surveyed, practice);
     }
 
     EveningView with(Taking other) {
-        return new EveningView(doing, arrival, keeping, measuring, sounding, thought, snapshot, other, surveyed);
+        return new EveningView(
+                doing, arrival, keeping, measuring, sounding, thought, snapshot, other, surveyed, practice);
     }
 
     EveningView with(Surveyed other) {
-        return new EveningView(doing, arrival, keeping, measuring, sounding, thought, snapshot, taking, other);
+        return new EveningView(
+                doing, arrival, keeping, measuring, sounding, thought, snapshot, taking, other, practice);
+    }
+
+    EveningView with(Practice other) {
+        return new EveningView(
+                doing, arrival, keeping, measuring, sounding, thought, snapshot, taking, surveyed, other);
     }
 }

@@ -84,7 +84,9 @@ public final class RoomInHand {
         return change(what, changed, name -> name);
     }
 
-    private Optional<String> change(String what, UnaryOperator<RoomProfile> changed, UnaryOperator<String> renamed) {
+    /** One change at a time: what a player sets and what a run of practice finds must not lose each other. */
+    private synchronized Optional<String> change(
+            String what, UnaryOperator<RoomProfile> changed, UnaryOperator<String> renamed) {
         try {
             RoomProfile before = state.needProfile();
             RoomProfile after = changed.apply(before);

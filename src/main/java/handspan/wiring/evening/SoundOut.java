@@ -1,28 +1,27 @@
 package handspan.wiring.evening;
 
-import handspan.instrument.sensor.Instrument;
 import handspan.live.path.PathSettings;
 import handspan.live.path.TargetStatus;
-import handspan.live.session.ActivityView;
 import handspan.live.session.Command;
 import handspan.live.session.Event;
 import handspan.live.session.PlayDesk;
 import handspan.live.session.Snapshot;
 import handspan.music.level.LevelCurve;
-import handspan.music.send.SendPlan;
-import handspan.music.tuning.ReferencePitch;
 import handspan.music.tuning.Tuning;
 import handspan.number.units.Nanos;
+import handspan.profile.ProfileException;
 import handspan.profile.RoomProfile;
 import handspan.room.budget.StepsBudget;
 import handspan.wiring.Listening;
 import handspan.wiring.Rigs;
 import handspan.wiring.Targets;
-import handspan.wiring.TryRun;
 import handspan.wiring.WaysOut;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -33,22 +32,23 @@ public final class SoundOut {
 
     private final EveningState state;
     private final Turns turns;
+    private final PatchTrial trial;
     private volatile @Nullable WaysOut ways;
     private volatile @Nullable PlayDesk desk;
-    private volatile @Nullable TryRun trial;
+    private Consumer<Snapshot> ending = snapshot -> {};
 
     SoundOut(EveningState state, Turns turns) {
         this.state = state;
         this.turns = turns;
+        this.trial = new PatchTrial(state);
     }
 
     /** A view that also tells how the desk is set and how what is open stands. */
     EveningView standing(EveningView seen) {
         WaysOut out = ways;
-        TryRun tried = trial;
         List<TargetStatus> status = out != null
                 ? out.status()
-                : tried != null ? tried.targets().status() : seen.sounding().targets();
+                : trial.status().orElse(seen.sounding().targets());
         return seen.with(seen.sounding().standing(desk().map(PlayDesk::setting), status));
     }
 
@@ -64,71 +64,74 @@ public final class SoundOut {
 
     /** Plays A4, swelling and dying away, to the targets: is the patch hearing? Not while it plays. */
     public void tryPatch() {
-        EveningView seen = state.view();
-        if (trial != null || desk != null) {
-            return;
+        if (desk == null) {
+            trial.begin();
         }
-        try {
-            Optional<RoomProfile> profile = seen.keeping().profile();
-            String name = seen.arrival().instrument().map(Instrument::name).orElse(Instrument.USUAL_NAME);
-            SendPlan plan = profile.map(RoomProfile::send)
-                    .orElseGet(() -> SendPlan.byDefault(name, List.of()))
-                    .to(seen.sounding().wanted());
-            TryRun run = TryRun.open(
-                    profile.map(RoomProfile::level).orElse(LevelCurve.USUAL),
-                    profile.map(kept -> kept.tunings().get(0).reference()).orElse(ReferencePitch.A440),
-                    plan);
-            trial = run;
-            state.change(now -> now.with(now.sounding()
-                    .trying(true, now.sounding().tried(), List.of())
-                    .troubled("")));
-            Thread thread = new Thread(() -> play(run), "trying the patch");
-            thread.setDaemon(true);
-            thread.start();
-        } catch (IllegalArgumentException e) {
-            state.soundTrouble(String.valueOf(e.getMessage()));
-        }
-    }
-
-    private void play(TryRun run) {
-        run.play();
-        List<TargetStatus> status = run.targets().status();
-        run.close();
-        trial = null;
-        state.change(seen -> seen.with(seen.sounding().trying(false, true, status)));
     }
 
     /** Fades the sound for trying; returns when it is over. */
     void endTrial() {
-        TryRun run = trial;
-        if (run != null) {
-            run.close();
-        }
+        trial.end();
+    }
+
+    /**
+     * What shall be played.
+     *
+     * @param tuning to begin with
+     * @param activity made of playing it
+     */
+    record Part(Tuning tuning, Function<Command.Play, Command> activity) {}
+
+    /** Tells what shall be played, once what played before has ended. */
+    interface Choice {
+        Part made() throws ProfileException;
     }
 
     /** Plays the room, muted at first; nothing new where it plays already. */
     public void play() {
         turns.add("getting ready to play", state::soundTrouble, () -> {
-            if (ways != null) {
-                return;
+            if (ways == null) {
+                open(new Part(state.needProfile().tunings().get(0), play -> play));
             }
-            endTrial();
-            RoomProfile profile = state.needProfile();
-            OpenInstrument instrument = state.needInstrument();
-            Tuning tuning = profile.tunings().get(0);
-            Optional<String> refusal = StepsBudget.refusal(profile.room(), tuning);
-            if (refusal.isPresent()) {
-                throw new IllegalArgumentException(refusal.get());
-            }
-            WaysOut out = new WaysOut(
-                    Targets.open(profile.send()), Listening.open(null, false, instrument.isByTheClock()), null);
-            instrument.out().to(out.all());
-            ways = out;
-            state.soundTrouble("");
-            instrument.submit(new Command.Play(profile, tuning, PathSettings.USUAL));
-            // only now: what is turned at the desk must not come before what it turns
-            desk = new PlayDesk(profile.tunings(), tuning, true, state::order);
         });
+    }
+
+    /** What is shown the last of what played, each time before it ends; set once, before anything plays. */
+    void beforeEnd(Consumer<Snapshot> last) {
+        ending = last;
+    }
+
+    /**
+     * Plays the room, muted at first, in the place of what plays.
+     *
+     * @param words shown meanwhile
+     * @param trouble told what went wrong
+     */
+    void begin(String words, Consumer<String> trouble, Choice choice) {
+        silence();
+        turns.add(words, trouble, () -> {
+            endPlaying();
+            open(choice.made());
+        });
+    }
+
+    private void open(Part part) throws IOException {
+        endTrial();
+        RoomProfile profile = state.needProfile();
+        OpenInstrument instrument = state.needInstrument();
+        Optional<String> refusal = StepsBudget.refusal(profile.room(), part.tuning());
+        if (refusal.isPresent()) {
+            throw new IllegalArgumentException(refusal.get());
+        }
+        WaysOut out =
+                new WaysOut(Targets.open(profile.send()), Listening.open(null, false, instrument.isByTheClock()), null);
+        instrument.out().to(out.all());
+        ways = out;
+        state.soundTrouble("");
+        Command.Play play = new Command.Play(profile, part.tuning(), PathSettings.USUAL);
+        instrument.submit(part.activity().apply(play));
+        // only now: what is turned at the desk must not come before what it turns
+        desk = new PlayDesk(profile.tunings(), part.tuning(), true, state::order);
     }
 
     /**
@@ -154,10 +157,7 @@ public final class SoundOut {
     /** Closes all sound at once, by the fade. Never waits. */
     public void silence() {
         desk().ifPresent(turned -> turned.mute(true));
-        TryRun run = trial;
-        if (run != null) {
-            run.stop();
-        }
+        trial.stop();
     }
 
     /** Fades and ends playing. */
@@ -178,6 +178,7 @@ public final class SoundOut {
         while (isSounding(instrument.snapshot()) && Rigs.CLOCK.getAsLong() < until) {
             LockSupport.parkNanos(LOOK_NANOS);
         }
+        ending.accept(instrument.snapshot());
         instrument.out().to(List.of());
         desk = null;
         ways = null;
@@ -186,15 +187,18 @@ public final class SoundOut {
     }
 
     private static boolean isSounding(Snapshot snapshot) {
-        return snapshot.activity() instanceof ActivityView.Playing playing && !playing.stopped();
+        return snapshot.activity()
+                .played()
+                .filter(playing -> !playing.stopped())
+                .isPresent();
     }
 
     /** Takes note of what became of a tuning. */
     void onTuning(Event event, Snapshot snapshot) {
         if (event.what() instanceof Event.TuningRefused refused) {
-            if (snapshot.activity() instanceof ActivityView.Playing playing) {
-                desk().ifPresent(turned -> turned.onRefused(playing.tuning()));
-            }
+            snapshot.activity()
+                    .played()
+                    .ifPresent(playing -> desk().ifPresent(turned -> turned.onRefused(playing.tuning())));
             state.soundTrouble("tuning '" + refused.tuning() + "' stays out: " + refused.reason());
         } else if (event.what() instanceof Event.Tuned) {
             state.soundTrouble("");

@@ -358,7 +358,36 @@ class EveningWindowTest {
         untilSilent();
         key("ctrl E");
         until(() -> view().sounding().setting().isEmpty());
+        practise();
         close();
+    }
+
+    /** Three notes, the sound let through on the way; the simulated hand reaches for them. */
+    private void practise() throws IOException {
+        key("ctrl F");
+        JTextField notes = wait(
+                JTextField.class,
+                field -> "Notes".equals(field.getAccessibleContext().getAccessibleName()));
+        while (!hasFocus(notes)) {
+            fingers.press("TAB");
+        }
+        fingers.press("ctrl A");
+        fingers.type("3");
+        fingers.press("ENTER");
+        until(() -> view().practice().wish().notes().equals("3"));
+        int heard = patch.all().size();
+        key("ctrl P");
+        until(() -> view().snapshot().orElseThrow().activity() instanceof ActivityView.Practising);
+        assertTrue(isMuted());
+        pictures("6-practice");
+        assertTrue(since(heard).stream().noneMatch(EveningWindowTest::sounds), "it sounds while muted");
+        key("ctrl ENTER");
+        until(() -> since(heard).stream().anyMatch(EveningWindowTest::sounds));
+        until(() -> !view().practice().told().isEmpty());
+        pictures("6-practice-over");
+        key("ctrl E");
+        until(() -> view().sounding().setting().isEmpty());
+        untilSilent();
     }
 
     /** By the mouse, but for a target and the end; every page is taken, dark and light. */

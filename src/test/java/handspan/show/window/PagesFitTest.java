@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.formdev.flatlaf.util.UIScale;
 import handspan.Waits;
+import handspan.live.session.ActivityView;
 import handspan.profile.ProfileFolder;
 import handspan.show.chart.ChartPalette;
 import handspan.show.scene.Ask;
@@ -127,7 +128,38 @@ class PagesFitTest {
             guide.fulfil(Wish.Plain.TURN_STAGE);
             calm(evening);
             keep(guide, "6-stage");
+            guide.fulfil(Wish.Plain.STOP_PLAYING);
+            until(() -> evening.view().sounding().setting().isEmpty());
+            goThroughPractice(evening, guide);
         }
+    }
+
+    private static void goThroughPractice(Evening evening, Guide guide) {
+        guide.fulfil(new Wish.Go(Station.PLAY));
+        guide.fulfil(Wish.RoomAct.TURN_FURTHER);
+        calm(evening);
+        keep(guide, "6-practice-before");
+        guide.fulfil(new Wish.Say(Ask.PLAYER, "Mira"));
+        guide.fulfil(new Wish.Say(Ask.COURSE_NOTES, "60"));
+        guide.fulfil(Wish.Plain.PRACTISE);
+        List<EveningView> asking = new ArrayList<>();
+        until(() -> {
+            EveningView now = evening.view();
+            boolean asks = now.snapshot().get().activity() instanceof ActivityView.Practising practising
+                    && practising.wanted().isPresent()
+                    && practising.playing().hands().pitch()
+                    && practising.attempts().size() > 3;
+            if (asks && now.doing().isEmpty() && now.sounding().setting().isPresent()) {
+                asking.add(now);
+            }
+            return !asking.isEmpty();
+        });
+        keep(asking.get(0), "6-practice-asking", Station.PLAY);
+        until(() -> !evening.view().practice().told().isEmpty());
+        keep(calm(evening), "6-practice-over", Station.PLAY);
+        guide.fulfil(Wish.Plain.TURN_STAGE);
+        calm(evening);
+        keep(guide, "6-practice-stage");
     }
 
     /** A view while nothing is being done: words that end with dots are cut ones then. */

@@ -78,9 +78,10 @@ class StuckWindowTest {
                 }
             });
             stuck.await();
+            // counted before the stretch begins and after it ends: time goes on between two looks
+            long sentFrom = sent(evening);
             Snapshot from = evening.view().snapshot().orElseThrow();
             long framesFrom = frames(from);
-            long sentFrom = sent(evening);
             Waits.until(() -> evening.view().snapshot().orElseThrow().timeNanos() - from.timeNanos() > STUCK_NANOS);
             Snapshot to = evening.view().snapshot().orElseThrow();
             long sentTo = sent(evening);
