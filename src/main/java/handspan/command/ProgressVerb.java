@@ -8,15 +8,14 @@ import handspan.number.units.Figures;
 import handspan.profile.Player;
 import handspan.profile.PlayerFolder;
 import handspan.profile.ProfileException;
-import handspan.profile.ProfileFolder;
 import handspan.show.chart.Picture;
 import handspan.show.chart.Theme;
-import handspan.wiring.ProfilePlaces;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Shows how a player's practice goes on. */
@@ -25,12 +24,8 @@ final class ProgressVerb extends Verb {
     @Option(names = "--player", paramLabel = "NAME", required = true, description = "whose")
     String playerName = "";
 
-    @Option(
-            names = "--profiles",
-            paramLabel = "DIR",
-            description = "folder of the rooms (default: profiles where it is present, else the user's data folder)")
-    @Nullable
-    Path profiles;
+    @Mixin
+    ProfilesArguments profiles = new ProfilesArguments();
 
     @Option(names = "--chart", paramLabel = "FILE", description = "draws cents and seconds of each run as PNG")
     @Nullable
@@ -38,7 +33,7 @@ final class ProgressVerb extends Verb {
 
     @Override
     int run(Talk talk) throws UsageException, IOException, ProfileException {
-        PlayerFolder players = new PlayerFolder(new ProfileFolder(ProfilePlaces.folder(profiles)));
+        PlayerFolder players = new PlayerFolder(profiles.folder());
         Player player = players.load(playerName);
         if (player.runs().isEmpty()) {
             throw new ProfileException(

@@ -3,11 +3,9 @@ package handspan.command;
 import handspan.profile.ProfileException;
 import handspan.profile.ProfileFolder;
 import handspan.profile.RoomProfile;
-import handspan.wiring.ProfilePlaces;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** One room or several on the command line, and the folder they are kept in. */
@@ -19,15 +17,11 @@ final class SeveralRooms {
             description = "the room; several times for several instruments, or to hear a recording in two")
     List<String> rooms = List.of();
 
-    @Option(
-            names = "--profiles",
-            paramLabel = "DIR",
-            description = "folder of the rooms (default: profiles where it is present, else the user's data folder)")
-    @Nullable
-    Path profiles;
+    @Mixin
+    ProfilesArguments profiles = new ProfilesArguments();
 
     ProfileFolder folder() {
-        return new ProfileFolder(ProfilePlaces.folder(profiles));
+        return profiles.folder();
     }
 
     RoomProfile first() throws ProfileException {

@@ -1,19 +1,17 @@
 package handspan.command;
 
 import handspan.live.session.LinkException;
-import handspan.profile.ProfileFolder;
 import handspan.show.scene.Showing;
 import handspan.show.window.Screens;
 import handspan.show.window.WindowMemory;
 import handspan.show.window.WindowScale;
-import handspan.wiring.ProfilePlaces;
 import handspan.wiring.Source;
 import handspan.wiring.SourceOptions;
-import java.nio.file.Path;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -36,12 +34,8 @@ final class WindowVerb extends Verb {
     @Nullable
     String room;
 
-    @Option(
-            names = "--profiles",
-            paramLabel = "DIR",
-            description = "folder of the rooms (default: profiles where it is present, else the user's data folder)")
-    @Nullable
-    Path profiles;
+    @Mixin
+    ProfilesArguments profiles = new ProfilesArguments();
 
     /** Light on dark, or dark on light. */
     static final class Ground {
@@ -76,7 +70,7 @@ final class WindowVerb extends Verb {
         WindowMemory memory = WindowMemory.ofUser();
         boolean dark = ground == null ? memory.dark() : ground.dark;
         new OpenWindow(
-                        new ProfileFolder(ProfilePlaces.folder(profiles)),
+                        profiles.folder(),
                         SourceOptions.USUAL,
                         !noCues,
                         room,

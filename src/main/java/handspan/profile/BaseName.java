@@ -1,10 +1,15 @@
 package handspan.profile;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.text.Normalizer;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Names that may become the base name of a file on every usual system, and that stay in their folder: a profile made on
@@ -13,6 +18,9 @@ import java.util.regex.Pattern;
 final class BaseName {
     /** Longest name: file systems allow 255 bytes, and temporary files need room for more. */
     static final int MOST_BYTES = 100;
+
+    /** What files of rooms and players end in. */
+    static final String JSON = ".json";
 
     /** Source: Microsoft Learn, "Naming Files, Paths, and Namespaces", section "Naming Conventions" (from memory). */
     private static final String FORBIDDEN = "/\\:<>\"|?*";
@@ -38,6 +46,33 @@ final class BaseName {
                             + " bytes, none of / \\ : < > \" | ? *, no blank or dot at either end)",
                     "choose another name",
                     null);
+        }
+    }
+
+    /**
+     * Base names of the JSON files in a folder, sorted; none when there is no folder.
+     *
+     * @param what the folder is, for the message
+     */
+    static List<String> in(Path folder, String what) throws ProfileException {
+        if (!Files.exists(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(file -> String.valueOf(file.getFileName()))
+                    .filter(name -> name.endsWith(JSON))
+                    .map(name -> normal(name.substring(0, name.length() - JSON.length())))
+                    .filter(BaseName::isAllowed)
+                    .distinct()
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new ProfileException(
+                    ProfileException.Kind.NOT_FOUND,
+                    what + " " + folder + " cannot be listed: " + SafeFile.reason(e),
+                    "name a folder that can be read",
+                    e);
         }
     }
 

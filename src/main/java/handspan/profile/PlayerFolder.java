@@ -2,20 +2,17 @@ package handspan.profile;
 
 import handspan.music.practice.PracticeRun;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The files of players, {@code players/NAME.json} beside the rooms. Keeps nothing in memory. Of two programs that add a
  * run at once one waits for the other, so that both runs are kept.
  */
 public final class PlayerFolder {
-    private static final String JSON = ".json";
     private static final String PLAYERS = "players";
 
     private final Path folder;
@@ -31,24 +28,7 @@ public final class PlayerFolder {
 
     /** Names of the players there are, sorted; none when there is no folder. */
     public List<String> names() throws ProfileException {
-        if (!Files.exists(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(Files::isRegularFile)
-                    .map(file -> String.valueOf(file.getFileName()))
-                    .filter(name -> name.endsWith(JSON))
-                    .map(name -> BaseName.normal(name.substring(0, name.length() - JSON.length())))
-                    .filter(BaseName::isAllowed)
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new ProfileException(
-                    ProfileException.Kind.NOT_FOUND,
-                    "players' folder " + folder + " cannot be listed: " + SafeFile.reason(e),
-                    "name a folder that can be read",
-                    e);
-        }
+        return BaseName.in(folder, "players' folder");
     }
 
     /** The file of a player, whether it exists or not. */
@@ -56,7 +36,7 @@ public final class PlayerFolder {
         String name = BaseName.normal(player);
         BaseName.check(name, "player");
         try {
-            return folder.resolve(name + JSON);
+            return folder.resolve(name + BaseName.JSON);
         } catch (InvalidPathException e) {
             throw new ProfileException(
                     ProfileException.Kind.BAD_NAME,

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The folder of room files: {@code ROOM.json} in it, instruments in {@code instruments}, earlier versions in
@@ -20,7 +19,6 @@ import java.util.stream.Stream;
  * once one waits for the other, so that both their versions are kept; the later one is today's.
  */
 public final class ProfileFolder {
-    private static final String JSON = ".json";
     private static final String INSTRUMENTS = "instruments";
     private static final String HISTORY = ".history";
 
@@ -47,26 +45,7 @@ public final class ProfileFolder {
 
     /** Names of the rooms there are, sorted; none when the folder does not exist. */
     public List<String> rooms() throws ProfileException {
-        if (!Files.exists(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(Files::isRegularFile)
-                    .map(file -> String.valueOf(file.getFileName()))
-                    .filter(name -> name.endsWith(JSON))
-                    .map(name -> name.substring(0, name.length() - JSON.length()))
-                    .map(BaseName::normal)
-                    .filter(BaseName::isAllowed)
-                    .distinct()
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new ProfileException(
-                    ProfileException.Kind.NOT_FOUND,
-                    "profile folder " + folder + " cannot be listed: " + SafeFile.reason(e),
-                    "name a folder that can be read",
-                    e);
-        }
+        return BaseName.in(folder, "profile folder");
     }
 
     /** The rooms there are, sorted by name; those that can't be read among them. */
@@ -347,8 +326,8 @@ public final class ProfileFolder {
         String composed = BaseName.normal(name);
         BaseName.check(composed, what);
         try {
-            Path file = folder.resolve(composed + JSON);
-            Path decomposed = folder.resolve(Normalizer.normalize(composed, Normalizer.Form.NFD) + JSON);
+            Path file = folder.resolve(composed + BaseName.JSON);
+            Path decomposed = folder.resolve(Normalizer.normalize(composed, Normalizer.Form.NFD) + BaseName.JSON);
             // some systems write names that way
             return !Files.exists(file) && Files.exists(decomposed) ? decomposed : file;
         } catch (InvalidPathException e) {
@@ -362,7 +341,7 @@ public final class ProfileFolder {
 
     private History history(Path file) {
         String name = String.valueOf(file.getFileName());
-        return new History(folder.resolve(HISTORY).resolve(name.substring(0, name.length() - JSON.length())));
+        return new History(folder.resolve(HISTORY).resolve(name.substring(0, name.length() - BaseName.JSON.length())));
     }
 
     /** Offers the newest earlier version that can be read, with the command that brings it back. */

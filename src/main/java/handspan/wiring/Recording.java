@@ -47,9 +47,16 @@ public final class Recording implements AutoCloseable {
         if (folder != null) {
             Files.createDirectories(folder);
         }
+        if (source.kind() == Source.Kind.TAKE && isSame(file, Path.of(source.name()))) {
+            throw new IOException(file + " is the recording that is played: name another file to record into");
+        }
         Optional<Path> before = moved(file);
         TakeHeader header = new TakeHeader(startedAt, instrument, source.text(), baud, List.of());
         return new Recording(file, new RecordingTap(TakeWriter.into(file, header)), before);
+    }
+
+    private static boolean isSame(Path file, Path played) throws IOException {
+        return Files.exists(file) && Files.exists(played) && Files.isSameFile(file, played);
     }
 
     /** Moves what is there to {@code NAME-2.take}, or the next number that is free; a device or a pipe stays. */

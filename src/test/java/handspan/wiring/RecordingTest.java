@@ -1,6 +1,7 @@
 package handspan.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -51,5 +52,17 @@ class RecordingTest {
 
         Path empty = Files.createFile(folder.resolve("empty.take"));
         assertEquals(Optional.empty(), recorded(empty));
+    }
+
+    @Test
+    void theRecordingThatIsPlayedIsNotRecordedInto() throws IOException {
+        Path file = folder.resolve("evening.take");
+        Files.writeString(file, "first");
+        Source same = Source.parse("take:" + file);
+        IOException e = assertThrows(
+                IOException.class, () -> Recording.into(file, "2031-05-04T19:30:00Z", "Willowreach", same, 115200));
+
+        assertTrue(String.valueOf(e.getMessage()).contains("is the recording that is played"), e::getMessage);
+        assertEquals("first", Files.readString(file));
     }
 }

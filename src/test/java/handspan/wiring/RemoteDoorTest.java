@@ -344,20 +344,24 @@ class RemoteDoorTest {
 
     // ---- several instruments ----
 
+    private final PlayDesk other = new PlayDesk(List.of(FIRST, SECOND), FIRST, false, command -> {});
+    private final RemoteDoor both = new RemoteDoor(
+            List.of(
+                    new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
+                    new RemoteInstrument("Wren", "yard", other, () -> "away")),
+            (packet, to) -> answers.add(bytes(packet)),
+            book);
+
+    private void comeToBoth(byte[] packet) {
+        both.onPacket(ByteBuffer.wrap(packet), SENDER, now);
+    }
+
     @Test
     void aPatternMeansEveryInstrumentAndANameOne() {
-        PlayDesk other = new PlayDesk(List.of(FIRST, SECOND), FIRST, false, command -> {});
-        RemoteDoor both = new RemoteDoor(
-                List.of(
-                        new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
-                        new RemoteInstrument("Wren", "yard", other, () -> "away")),
-                (packet, to) -> answers.add(bytes(packet)),
-                book);
-
-        both.onPacket(ByteBuffer.wrap(OscSender.pattern("/handspan/*/mute", 1)), SENDER, now);
+        comeToBoth(OscSender.pattern("/handspan/*/mute", 1));
         assertTrue(desk.setting().muted());
         assertTrue(other.setting().muted());
-        both.onPacket(ByteBuffer.wrap(bytes(new OSCMessage("/handspan/Wren/mute", List.of(0)))), SENDER, now);
+        comeToBoth(bytes(new OSCMessage("/handspan/Wren/mute", List.of(0))));
         assertTrue(desk.setting().muted());
         assertFalse(other.setting().muted());
         assertEquals(
@@ -367,16 +371,8 @@ class RemoteDoorTest {
 
     @Test
     void amongSeveralAnAddressOfNobodyIsUnknownOnceAndAWrongArgumentIsRefusedOnce() {
-        PlayDesk other = new PlayDesk(List.of(FIRST), FIRST, false, command -> {});
-        RemoteDoor both = new RemoteDoor(
-                List.of(
-                        new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
-                        new RemoteInstrument("Wren", "yard", other, () -> "away")),
-                (packet, to) -> answers.add(bytes(packet)),
-                book);
-
-        both.onPacket(ByteBuffer.wrap(bytes(new OSCMessage("/handspan/Rook/mute", List.of(1)))), SENDER, now);
-        both.onPacket(ByteBuffer.wrap(OscSender.pattern("/handspan/*/mute", 7)), SENDER, now);
+        comeToBoth(bytes(new OSCMessage("/handspan/Rook/mute", List.of(1))));
+        comeToBoth(OscSender.pattern("/handspan/*/mute", 7));
 
         assertEquals(1, book.count(Fate.UNKNOWN));
         assertEquals(1, book.count(Fate.REFUSED));
@@ -385,14 +381,7 @@ class RemoteDoorTest {
 
     @Test
     void eachOfSeveralAnswersForItself() {
-        PlayDesk other = new PlayDesk(List.of(FIRST), FIRST, true, command -> {});
-        RemoteDoor both = new RemoteDoor(
-                List.of(
-                        new RemoteInstrument("Moth", "attic", desk, () -> "playing"),
-                        new RemoteInstrument("Wren", "yard", other, () -> "away")),
-                (packet, to) -> answers.add(bytes(packet)),
-                book);
-        both.onPacket(ByteBuffer.wrap(OscSender.pattern("/handspan/*/state")), SENDER, now);
+        comeToBoth(OscSender.pattern("/handspan/*/state"));
 
         List<String> told = answers.stream()
                 .flatMap(answer -> new OscPacketReader().read(ByteBuffer.wrap(answer), 0).messages().stream())
